@@ -1,0 +1,5 @@
+var builder = WebApplication.CreateBuilder(args);
+await using var app = builder.Build();
+await app.RunAsync();
+
+public partial class Program;
