@@ -1,0 +1,21 @@
+using System.Globalization;
+
+namespace BrewFloor.Brewing;
+
+/// <summary>Refusals by range: the numbers in them are always themselves accepted.</summary>
+internal static class Accepted
+{
+    /// <summary>Nothing, or the refusal when a value is outside a range (not a number is outside every range).</summary>
+    public static Refusal? Between(double from, double to, double value, string what, string unit = "") =>
+        value >= from && value <= to ? null : new Refusal("out-of-range", what, Up(from), Down(to), unit);
+
+    /// <summary>As written in five decimals; a computed end is rounded into the range, to 0.01.</summary>
+    public static string Up(double from) => Text(IsRound(from) ? from : Math.Ceiling(from * 100) / 100);
+
+    /// <summary>As written in five decimals; a computed end is rounded into the range, to 0.01.</summary>
+    public static string Down(double to) => Text(IsRound(to) ? to : Math.Floor(to * 100) / 100);
+
+    private static bool IsRound(double value) => Math.Round(value, 5).Equals(value);
+
+    private static string Text(double value) => value.ToString("0.#####", CultureInfo.InvariantCulture);
+}
