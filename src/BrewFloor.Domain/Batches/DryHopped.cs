@@ -1,0 +1,12 @@
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Batches;
+
+/// <summary>Hops went into the beer.</summary>
+public sealed record DryHopped(Guid TankId, Guid BatchId, string Material, Mass Mass, HopWay Way) : LogEntry
+{
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

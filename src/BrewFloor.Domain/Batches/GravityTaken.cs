@@ -1,0 +1,13 @@
+using BrewFloor.Domain.Log;
+
+namespace BrewFloor.Domain.Batches;
+
+/// <summary>A gravity, as the instrument showed it; the corrected value is derived.</summary>
+public sealed record GravityTaken(Guid TankId, Guid BatchId, GravityRead Read) : LogEntry
+{
+    public override Nature Nature => Nature.Reading;
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

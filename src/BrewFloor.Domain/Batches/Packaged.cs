@@ -1,0 +1,21 @@
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Batches;
+
+/// <summary>Beer went into kegs, casks, bottles or cans.</summary>
+public sealed record Packaged(Guid TankId, Guid BatchId, Volume Volume, Listed<Containers> Containers) : LogEntry
+{
+    /// <summary>The containers were purged of air.</summary>
+    public bool IsPurged { get; init; }
+
+    /// <summary>The tank is empty of beer; what stayed is heel.</summary>
+    public bool IsRest { get; init; }
+
+    /// <summary>In L, when it is the rest.</summary>
+    public Volume? Heel { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

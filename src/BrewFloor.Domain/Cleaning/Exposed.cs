@@ -1,0 +1,11 @@
+using BrewFloor.Domain.Log;
+
+namespace BrewFloor.Domain.Cleaning;
+
+/// <summary>The tank met a mixed culture or an allergen.</summary>
+public sealed record Exposed(Guid TankId, ExposureKind Kind, string What) : LogEntry
+{
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

@@ -1,0 +1,24 @@
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Cleaning;
+
+/// <summary>The acid bath. It counts only from the air-drying after it.</summary>
+public sealed record Passivated(Guid TankId, BathKind Bath) : LogEntry
+{
+    /// <summary>As on the label: "1.5 %", "30 mL in 10 L".</summary>
+    public string? Concentration { get; init; }
+
+    /// <summary>In °C.</summary>
+    public Temperature? Temperature { get; init; }
+
+    /// <summary>In minutes.</summary>
+    public Duration? Minutes { get; init; }
+
+    /// <summary>Rinsed with water as the practice says; any other liquid before the drying voids the bath.</summary>
+    public bool IsRinsed { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

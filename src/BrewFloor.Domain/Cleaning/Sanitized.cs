@@ -1,0 +1,24 @@
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Cleaning;
+
+/// <summary>The sanitizer went in: contact begins. What leaves it is <see cref="Drained"/>.</summary>
+public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry
+{
+    /// <summary>As on the label: "1.5 %", "30 mL in 10 L".</summary>
+    public string? Concentration { get; init; }
+
+    /// <summary>In °C.</summary>
+    public Temperature? Temperature { get; init; }
+
+    /// <summary>In minutes.</summary>
+    public Duration? Minutes { get; init; }
+
+    /// <summary>The label's own least contact, in minutes; it comes before the family's.</summary>
+    public Duration? LabelMinutes { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

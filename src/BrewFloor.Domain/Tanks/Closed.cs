@@ -1,0 +1,14 @@
+using BrewFloor.Domain.Log;
+
+namespace BrewFloor.Domain.Tanks;
+
+/// <summary>It was shut, and this is how it stands now.</summary>
+public sealed record Closed(Guid TankId) : LogEntry
+{
+    /// <summary>Vented, closed or sealed.</summary>
+    public Closure Closure { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

@@ -1,0 +1,12 @@
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Tanks;
+
+/// <summary>The tank is empty of beer; the account of this tank is closed, and the rest is heel.</summary>
+public sealed record Emptied(Guid TankId, Guid BatchId, Volume Heel) : LogEntry
+{
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

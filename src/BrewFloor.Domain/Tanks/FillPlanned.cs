@@ -1,0 +1,18 @@
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Tanks;
+
+/// <summary>Somebody wants this tank for a brew day.</summary>
+public sealed record FillPlanned(Guid TankId, Guid BatchId, DateTimeOffset PlannedAt, Volume Volume) : LogEntry
+{
+    /// <summary>A batch that exists only as a plan yet.</summary>
+    public NewBatch? NewBatch { get; init; }
+
+    public override Nature Nature => Nature.Told;
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

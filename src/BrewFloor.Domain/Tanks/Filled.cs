@@ -1,0 +1,29 @@
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Tanks;
+
+/// <summary>Wort ran into an empty tank.</summary>
+public sealed record Filled(Guid TankId, Guid BatchId, Volume Volume) : LogEntry
+{
+    /// <summary>The batch it brings into being; null when it was planned or filled elsewhere before.</summary>
+    public NewBatch? NewBatch { get; init; }
+
+    /// <summary>The volume was read as a level above the outlet, in mm, with the tank as it was then.</summary>
+    public Length? Level { get; init; }
+
+    public int? TankVersion { get; init; }
+
+    /// <summary>Of the wort, in °C.</summary>
+    public Temperature? Temperature { get; init; }
+
+    public GravityRead? Gravity { get; init; }
+
+    /// <summary>Onto the yeast of the batch before, left in the cone: words on which.</summary>
+    public string? OntoCake { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

@@ -1,0 +1,24 @@
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Tanks;
+
+/// <summary>How much is in the tank, by level or by volume. The books follow it.</summary>
+public sealed record LevelMeasured(Guid TankId, Volume Volume) : LogEntry
+{
+    public Guid? BatchId { get; init; }
+
+    /// <summary>In mm above the outlet, when that was read.</summary>
+    public Length? Level { get; init; }
+
+    public int? TankVersion { get; init; }
+
+    public Temperature? Temperature { get; init; }
+
+    public override Nature Nature => Nature.Reading;
+
+    public override IEnumerable<Subject> Subjects =>
+        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

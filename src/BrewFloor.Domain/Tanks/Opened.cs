@@ -1,0 +1,14 @@
+using BrewFloor.Domain.Log;
+
+namespace BrewFloor.Domain.Tanks;
+
+/// <summary>The lid, manway or a port was opened.</summary>
+public sealed record Opened(Guid TankId) : LogEntry
+{
+    /// <summary>What was opened.</summary>
+    public string? What { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

@@ -1,0 +1,11 @@
+using BrewFloor.Domain.Log;
+
+namespace BrewFloor.Domain.Tanks;
+
+/// <summary>Valves, ports, gaskets taken off to be cleaned.</summary>
+public sealed record PartsTakenOff(Guid TankId, string Parts) : LogEntry
+{
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}

@@ -1,0 +1,20 @@
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Tanks;
+
+/// <summary>Air was driven out with gas, by pressure cycles or by volumes pushed through.</summary>
+public sealed record Purged(Guid TankId, Gas Gas) : LogEntry
+{
+    public int? Cycles { get; init; }
+
+    /// <summary>Tank volumes of gas pushed through.</summary>
+    public double? Volumes { get; init; }
+
+    /// <summary>The top of each cycle, or what it stands under now, in kPa gauge.</summary>
+    public Pressure? Pressure { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) => [];
+}
