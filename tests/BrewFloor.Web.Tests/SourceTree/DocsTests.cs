@@ -19,7 +19,7 @@ public class DocsTests
     [Theory]
     [MemberData(nameof(EveryDoc))]
     public void Every_path_in_a_doc_is_there(string doc) =>
-        Assert.Empty(Words.PathsIn(Tree.Read(doc)).Where(path => !IsThere(path)));
+        Assert.DoesNotContain(Words.PathsIn(Tree.Read(doc)), path => !IsThere(path));
 
     [Theory]
     [InlineData("see `src/BrewFloor.Domain/Nowhere.cs`", "src/BrewFloor.Domain/Nowhere.cs")]
@@ -38,7 +38,7 @@ public class DocsTests
     [Theory]
     [MemberData(nameof(EveryDoc))]
     public void Every_link_within_the_repository_leads_somewhere(string doc) =>
-        Assert.Empty(Words.LinksIn(Tree.Read(doc)).Where(link => !LeadsSomewhere(doc, link)));
+        Assert.DoesNotContain(Words.LinksIn(Tree.Read(doc)), link => !LeadsSomewhere(doc, link));
 
     [Theory]
     [InlineData("docs/glossary.md", "../README.md", true)]

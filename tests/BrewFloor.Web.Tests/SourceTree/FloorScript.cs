@@ -57,16 +57,23 @@ internal sealed class FloorScript : IDisposable
         var path = Path.Combine(_folder.FullName, file);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         File.WriteAllText(path, text);
-        File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
     }
 
     /// <param name="words">After <c>./brewfloor</c>.</param>
     /// <param name="told">What dotnet answers: <c>BUILD=1</c> is an exit code.</param>
     public async Task<Ran> RunAsync(string words, params string[] told)
     {
-        var start = new ProcessStartInfo("bash", ["brewfloor", .. words.Split(' ', StringSplitOptions.RemoveEmptyEntries)])
+        var start = new ProcessStartInfo(
+            "bash",
+            ["brewfloor", .. words.Split(' ', StringSplitOptions.RemoveEmptyEntries)]
+        )
         {
             WorkingDirectory = _folder.FullName,
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };

@@ -80,7 +80,7 @@ public sealed class ScriptTests : IDisposable
         _script.Write("src/BrewFloor.Store/FloorDb.cs", "changed");
         await _script.RunAsync("start");
 
-        Assert.Equal(2, FirstWords().Count(word => word == "publish"));
+        Assert.Equal(2, FirstWords().Count(word => word is "publish"));
     }
 
     [Fact]

@@ -28,28 +28,28 @@ internal static partial class Words
     private static readonly string[] TopFolders = ["src/", "tests/", "docs/", "deploy/", "build/", ".ci/"];
 
     public static IEnumerable<string> PathsIn(string text) =>
-        Backticked().Matches(text).Select(match => match.Groups[1].Value).Where(IsPath);
+        Backticked().Matches(text).Select(match => match.Groups["word"].Value).Where(IsPath);
 
     public static IEnumerable<string> LinksIn(string text) =>
         Link()
             .Matches(text)
-            .Select(match => match.Groups[1].Value)
+            .Select(match => match.Groups["word"].Value)
             .Where(link => !link.Contains(':', StringComparison.Ordinal));
 
     /// <summary>What headings are linked by: lower case, hyphens for spaces, punctuation gone.</summary>
     public static IEnumerable<string> AnchorsIn(string text) =>
         Heading()
             .Matches(text)
-            .Select(match => NotInAnchors().Replace(match.Groups[1].Value.Trim(), ""))
+            .Select(match => NotInAnchors().Replace(match.Groups["word"].Value.Trim(), ""))
             .Select(words => string.Concat(words.Select(c => c == ' ' ? '-' : char.ToLowerInvariant(c))));
 
     /// <summary>The commands a text calls the script with.</summary>
     public static IEnumerable<string> CommandsIn(string text) =>
-        Call().Matches(text).Select(match => match.Groups[1].Value);
+        Call().Matches(text).Select(match => match.Groups["word"].Value);
 
     /// <summary>The commands a script has, each a function of its name.</summary>
     public static IEnumerable<string> CommandsOf(string script) =>
-        CommandFunction().Matches(script).Select(match => match.Groups[1].Value);
+        CommandFunction().Matches(script).Select(match => match.Groups["word"].Value);
 
     public static IEnumerable<string> VariablesIn(string text) =>
         Variable().Matches(text).Select(match => match.Value).Distinct(StringComparer.Ordinal);
@@ -66,31 +66,29 @@ internal static partial class Words
             TopFolders.Any(top => word.StartsWith(top, StringComparison.Ordinal))
             || (
                 !word.StartsWith('/')
-                && Endings.Any(ending =>
-                    word.Length > ending.Length && word.EndsWith(ending, StringComparison.Ordinal)
-                )
+                && Endings.Any(ending => word.Length > ending.Length && word.EndsWith(ending, StringComparison.Ordinal))
             )
         );
 
-    [GeneratedRegex("`([^`\n]+)`", RegexOptions.None, 1000)]
+    [GeneratedRegex("`(?<word>[^`\n]+)`", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Backticked();
 
     [GeneratedRegex(@"^[A-Za-z0-9_.*/-]+$", RegexOptions.None, 1000)]
     private static partial Regex PathLike();
 
-    [GeneratedRegex(@"\]\(([^)\s]+)\)", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\]\((?<word>[^)\s]+)\)", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Link();
 
-    [GeneratedRegex("^#+ (.+)$", RegexOptions.Multiline, 1000)]
+    [GeneratedRegex("^#+ (?<word>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Heading();
 
     [GeneratedRegex(@"[^\p{L}\p{N} _-]", RegexOptions.None, 1000)]
     private static partial Regex NotInAnchors();
 
-    [GeneratedRegex(@"\./brewfloor ([a-z][a-z-]*)", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\./brewfloor (?<word>[a-z][a-z-]*)", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Call();
 
-    [GeneratedRegex(@"^do_([a-z]+)\(\)", RegexOptions.Multiline, 1000)]
+    [GeneratedRegex(@"^do_(?<word>[a-z]+)\(\)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex CommandFunction();
 
     [GeneratedRegex(@"\bBREWFLOOR_[A-Z_]*[A-Z]\b", RegexOptions.None, 1000)]
