@@ -65,7 +65,7 @@ internal static partial class Words
         && (
             TopFolders.Any(top => word.StartsWith(top, StringComparison.Ordinal))
             || (
-                !word.StartsWith('/')
+                word[0] is not ('/' or '.')
                 && Endings.Any(ending => word.Length > ending.Length && word.EndsWith(ending, StringComparison.Ordinal))
             )
         );
