@@ -21,13 +21,13 @@ public sealed partial record Check(
 
     public static IReadOnlyDictionary<string, Check> All { get; } = Read().ToDictionary(c => c.Id);
 
-    /// <summary>The number after "name=" in the input.</summary>
+    /// <summary>The number after "name=" or "name " in the input.</summary>
     public double Given(string name) =>
         double.Parse(
             Regex
                 .Match(
                     Input,
-                    $@"{Regex.Escape(name)}\s*=\s*(?<n>-?\d+(\.\d+)?)",
+                    $@"(?<!\w){Regex.Escape(name)}\s*=?\s*(?<n>-?\d+(\.\d+)?)",
                     RegexOptions.ExplicitCapture,
                     Patience
                 )
@@ -44,6 +44,7 @@ public sealed partial record Check(
         for (var i = 0; i < answers.Length; i++)
         {
             var room = Math.Abs(tolerance[Math.Min(i, tolerance.Length - 1)]);
+            room *= Tolerance.Contains("% relative", StringComparison.Ordinal) ? Math.Abs(expected[i]) / 100 : 1;
             Assert.True(
                 Math.Abs(answers[i] - expected[i]) <= room * (1 + 1e-9),
                 $"{Id}: {answers[i]} is not {expected[i]} within {room}. Source: {Source}"

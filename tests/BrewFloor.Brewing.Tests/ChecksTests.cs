@@ -20,6 +20,16 @@ public class ChecksTests
         Assert.Equal((0.40, 1.05), (check.Given("D"), check.Given("SG(20/20)")));
     }
 
+    [Fact]
+    public void A_tolerance_in_percent_is_of_the_expected_value()
+    {
+        var check = new Check("X-2", "", "mean: OE 11.34, AE 2.01", "4.00 %w/w", "+-2.5 % relative", "");
+
+        check.Agrees(4.1);
+        Assert.ThrowsAny<Exception>(() => check.Agrees(4.11));
+        Assert.Equal((11.34, 2.01), (check.Given("OE"), check.Given("AE")));
+    }
+
     private static IEnumerable<string> Tested =>
         typeof(ChecksTests)
             .Assembly.GetTypes()

@@ -13,7 +13,7 @@ public readonly record struct DipPoint(Length Level, Volume Volume);
 /// A measured mark beats any drawing: coils, wells and dip tubes displace 0.2 to 3 % (common practice, no source).
 /// Nothing is guessed below the first mark and above the last.
 /// </remarks>
-public sealed class DipTable : IStrapping
+public sealed class DipTable : IStrapping, IEquatable<DipTable>
 {
     private readonly DipPoint[] _points;
 
@@ -80,6 +80,15 @@ public sealed class DipTable : IStrapping
         var share = (litres - below.Volume.Liters) / (above.Volume.Liters - below.Volume.Liters);
         return Length.FromMillimeters(Between(below.Level.Millimeters, above.Level.Millimeters, share));
     }
+
+    /// <summary>The same marks.</summary>
+    public bool Equals(DipTable? other) => other is not null && _points.AsSpan().SequenceEqual(other._points);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as DipTable);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => _points.Aggregate(0, HashCode.Combine);
 
     private DipPoint Low => _points[0];
 

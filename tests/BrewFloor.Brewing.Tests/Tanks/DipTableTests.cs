@@ -58,6 +58,14 @@ public class DipTableTests
     }
 
     [Fact]
+    public void Tables_of_the_same_marks_are_equal()
+    {
+        Assert.Equal(Weighed, Table((100, 2), (300, 14), (600, 52)).Value);
+        Assert.Equal(Weighed.GetHashCode(), Table((100, 2), (300, 14), (600, 52)).Value.GetHashCode());
+        Assert.NotEqual(Weighed, Table((100, 2), (300, 14), (600, 53)).Value);
+    }
+
+    [Fact]
     public void A_table_from_nothing_up_begins_at_nothing() =>
         Assert.Equal(0, Table((0, 0), (600, 52)).Value.VolumeAt(Mm(0)).Value.Liters);
 
