@@ -19,21 +19,23 @@ public readonly record struct InTank(Guid TankId, Volume? Volume, Moment Since);
 /// <summary>Sums of where the litres of a batch came from and went, in L.</summary>
 public sealed record Litres
 {
-    public Volume FilledIn { get; init; }
+    public static readonly Volume None = Volume.FromLiters(0);
 
-    public Volume Packaged { get; init; }
+    public Volume FilledIn { get; init; } = None;
 
-    public Volume Discarded { get; init; }
+    public Volume Packaged { get; init; } = None;
 
-    public Volume Dumped { get; init; }
+    public Volume Discarded { get; init; } = None;
 
-    public Volume Harvested { get; init; }
+    public Volume Dumped { get; init; } = None;
+
+    public Volume Harvested { get; init; } = None;
 
     /// <summary>Left behind in tanks: heels, and what a racking left.</summary>
-    public Volume Left { get; init; }
+    public Volume Left { get; init; } = None;
 
     /// <summary>Booked by measuring a level; negative when there was more than booked.</summary>
-    public Volume MeasuringDifference { get; init; }
+    public Volume MeasuringDifference { get; init; } = None;
 }
 
 /// <summary>A gravity corrected to 20 °C.</summary>
@@ -41,7 +43,8 @@ public readonly record struct GravityFact(Moment Moment, Guid TankId, SpecificGr
 
 public readonly record struct TemperatureFact(DateTimeOffset At, Temperature Temperature);
 
-public readonly record struct Pitch(Moment Moment, Guid CultureId, YeastAmount Amount, int Generation, bool IsAtLeast);
+/// <summary>Yeast that went in. Null <see cref="CultureId"/>: not a culture of this house, and its generation is not known.</summary>
+public readonly record struct Pitch(Moment Moment, Guid? CultureId, YeastAmount Amount, int Generation, bool IsAtLeast);
 
 public readonly record struct Dump(Moment Moment, Guid TankId, Sediment What, Volume Volume);
 

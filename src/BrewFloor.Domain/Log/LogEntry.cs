@@ -66,7 +66,9 @@ public abstract record LogEntry
 
     /// <summary>An allowance is used up by the first entry of its kind, needed or not.</summary>
     public bool Uses(Allowance allowance) =>
-        string.Equals(allowance.EntryKind, EntryKinds.NameOf(this), StringComparison.Ordinal) && At <= allowance.Until;
+        string.Equals(allowance.EntryKind, EntryKinds.NameOf(this), StringComparison.Ordinal)
+        && At <= allowance.Until
+        && (allowance.BatchId is not { } batch || Subjects.Contains(Subject.Batch(batch)));
 }
 
 /// <summary>What a person typed into a field.</summary>

@@ -15,6 +15,9 @@ public sealed record Answer(string Reason, Listed<string> Codes, bool AlreadyHap
 /// <summary>What a brewer allowed beforehand on a subject: one entry of a kind, over these stops, until a moment (inclusive).</summary>
 public sealed record Allowance(Guid Entry, string EntryKind, Listed<string> Codes, DateTimeOffset Until)
 {
+    /// <summary>Only for entries about this batch; null: about any.</summary>
+    public Guid? BatchId { get; init; }
+
     public bool Covers(Objection objection) => Codes.Contains(objection.Code, StringComparer.Ordinal);
 }
 

@@ -18,6 +18,12 @@ public sealed record Culture(Guid Id, int Number, string Strain, CultureKind Kin
 
     /// <summary>The date on the pack.</summary>
     public DateOnly? UseBy { get; init; }
+
+    /// <summary>More than one species: wild yeast or bacteria that stay behind in soft parts.</summary>
+    public bool IsMixed { get; init; }
+
+    /// <summary>The strain's own limit; null: the house's.</summary>
+    public int? GenerationLimit { get; init; }
 }
 
 /// <summary>A culture that the entry brings into being; its row is written in the same transaction.</summary>
@@ -25,6 +31,9 @@ public sealed record Culture(Guid Id, int Number, string Strain, CultureKind Kin
 public sealed record NewCulture(Guid Id, string Strain, CultureKind Kind)
 {
     public DateOnly? UseBy { get; init; }
+
+    /// <inheritdoc cref="Culture.IsMixed"/>
+    public bool IsMixed { get; init; }
 }
 
 /// <summary>How much yeast: millilitres of slurry or starter, or grams of a pack; never both, never mixed.</summary>
@@ -48,6 +57,9 @@ public readonly record struct YeastAmount
     public static YeastAmount Of(Mass mass) => new(0, mass.Grams);
 
     public bool IsSameMeasureAs(YeastAmount other) => IsNothing || other.IsNothing || IsMass == other.IsMass;
+
+    /// <summary>Both together; the measure of <paramref name="other"/> when this is nothing.</summary>
+    public YeastAmount And(YeastAmount other) => new(Milliliters + other.Milliliters, Grams + other.Grams);
 
     /// <summary>What is left after <paramref name="taken"/>; never below nothing.</summary>
     public YeastAmount Less(YeastAmount taken) =>

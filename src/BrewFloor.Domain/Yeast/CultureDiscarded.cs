@@ -7,5 +7,22 @@ public sealed record CultureDiscarded(Guid CultureId, string Why) : LogEntry
 {
     public override IEnumerable<Subject> Subjects => [Subject.Culture(CultureId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (culture, state) = before.Culture(CultureId);
+        if (state.Discarded is { } discarded)
+        {
+            yield return Objection.Impossible(
+                "culture-discarded",
+                new("culture", culture.Number),
+                new("discarded", discarded.At)
+            );
+        }
+    }
+
+    public override CultureState Change(CultureState culture, Listed<HandedOver> handed) =>
+        culture with
+        {
+            Discarded = Moment.Of(this),
+        };
 }

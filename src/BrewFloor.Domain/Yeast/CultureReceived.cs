@@ -13,5 +13,14 @@ public sealed record CultureReceived(NewCulture NewCulture, YeastAmount Amount) 
 
     public override IEnumerable<Subject> Subjects => [Subject.Culture(CultureId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before) => NewYeast.Objections(Amount);
+
+    public override CultureState Change(CultureState culture, Listed<HandedOver> handed) =>
+        culture with
+        {
+            Made = Moment.Of(this),
+            Amount = Amount,
+            StoredAt = StoredAt,
+            IsExposed = NewCulture.IsMixed,
+        };
 }

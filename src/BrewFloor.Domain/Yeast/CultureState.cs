@@ -48,7 +48,7 @@ public sealed record CultureState(Guid Id) : State(Id)
 
     public Listed<PitchedInto> PitchedInto { get; init; }
 
-    /// <summary>It was in contact with a mixed culture.</summary>
+    /// <summary>It is a mixed culture, or was in contact with one.</summary>
     public bool IsExposed { get; init; }
 
     public Moment? Discarded { get; init; }
