@@ -25,7 +25,7 @@ public readonly record struct FloorScale(double TallestMm)
 
     private const double PhoneWidth = 78;
 
-    private const double DeskBodyHeight = 200;
+    private const double DeskBodyHeight = 180;
 
     /// <summary>The scale that fits all of these; any scale when there are none.</summary>
     public static FloorScale Of(IEnumerable<TankFigure> figures) =>

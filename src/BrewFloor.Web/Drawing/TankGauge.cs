@@ -6,6 +6,8 @@ internal static class TankGauge
     // The dial ends a quarter above what is allowed.
     private const double DialOverAllowed = 1.25;
 
+    public static double Radius(TankCanvas canvas) => canvas.IsLarge ? 19 : 9.5;
+
     public static double CentreY(TankCanvas canvas) => canvas.TopEdge - Radius(canvas) - Neck(canvas);
 
     public static void Draw(SvgText svg, TankCanvas canvas, TankCondition condition)
@@ -33,8 +35,6 @@ internal static class TankGauge
             svg.Path("needle", Spoke(x, y, share, 0, radius * .82));
         }
     }
-
-    private static double Radius(TankCanvas canvas) => canvas.IsLarge ? 19 : 9.5;
 
     private static double Neck(TankCanvas canvas) => canvas.IsLarge ? 8 : 2.5;
 

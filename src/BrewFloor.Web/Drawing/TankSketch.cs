@@ -65,11 +65,14 @@ public sealed class TankSketch
     /// <summary>Where in the drawing something is measured, px.</summary>
     public (double X, double Y) PlaceOf(ReadOutPlace place)
     {
-        var (profile, level) = (_canvas.Profile, _canvas.Profile.LevelOf(_condition.Volume));
+        var profile = _canvas.Profile;
+        var level = _condition.IsVolumeUnknown
+            ? profile.Shoulder + (profile.Cylinder / 2)
+            : profile.LevelOf(_condition.Volume);
         var bed = profile.LevelOf(Volume.FromLiters(_condition.Sediment.Sum(layer => layer.Volume.Liters)));
         return place switch
         {
-            ReadOutPlace.Gauge => (_canvas.Centre, TankGauge.CentreY(_canvas)),
+            ReadOutPlace.Gauge => (_canvas.Centre + TankGauge.Radius(_canvas), TankGauge.CentreY(_canvas)),
             ReadOutPlace.Headspace => (_canvas.X(profile.Radius * .6), _canvas.Y((level + profile.Top) / 2)),
             ReadOutPlace.Level => (_canvas.X(profile.RadiusAt(level) * .8), _canvas.Y(level)),
             ReadOutPlace.Beer => (_canvas.X(profile.Radius * .5), _canvas.Y(bed + ((level - bed) * .66))),
