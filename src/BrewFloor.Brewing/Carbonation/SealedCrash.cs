@@ -22,6 +22,10 @@ public readonly record struct CrashEnd(Pressure Settled, Pressure GasAlone);
 /// </remarks>
 public static class SealedCrash
 {
+    private const double Least = 0.01; // L, of gas, where there is no beer
+
+    private const double Largest = 10_000_000; // L, more than any tank the floor can describe
+
     /// <summary>Where the pressure ends.</summary>
     /// <param name="tank">As it is sealed.</param>
     /// <param name="to">Crash temperature, 0 °C to the tank's own.</param>
@@ -74,9 +78,4 @@ public static class SealedCrash
         ?? CarbonDioxideSolubility.RefusalOf(tank.Temperature, "temperature")
         ?? CarbonDioxideSolubility.RefusalOf(tank.Absolute)
         ?? Accepted.Between(0, tank.Temperature.DegreesCelsius, to.DegreesCelsius, "crash-temperature", "°C");
-
-    private const double Least = 0.01;
-
-    // More than any tank the floor can describe.
-    private const double Largest = 10_000_000;
 }

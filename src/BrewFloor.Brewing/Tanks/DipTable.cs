@@ -28,6 +28,8 @@ public sealed class DipTable : IStrapping, IEquatable<DipTable>
     /// <inheritdoc/>
     public Length Height => _points[^1].Level;
 
+    private DipPoint Low => _points[0];
+
     /// <summary>A table of marks as measured, from the lowest up.</summary>
     /// <param name="points">Levels in mm, 0 to 20,000, and litres from 0; both must rise from each mark to the next.</param>
     /// <returns>
@@ -89,8 +91,6 @@ public sealed class DipTable : IStrapping, IEquatable<DipTable>
 
     /// <inheritdoc/>
     public override int GetHashCode() => _points.Aggregate(0, HashCode.Combine);
-
-    private DipPoint Low => _points[0];
 
     private static double Between(double from, double to, double share) => from + ((to - from) * share);
 

@@ -11,6 +11,9 @@ namespace BrewFloor.Brewing.Tanks;
 /// </remarks>
 public sealed record VesselShape : IStrapping
 {
+    // A cone needs a wall: an outlet as wide as the cylinder leaves none.
+    private const double LeastShoulder = 0.01; // mm
+
     private const double CubicMillimetresPerLitre = 1e6;
 
     private const double SquareMillimetresPerSquareMetre = 1e6;
@@ -125,9 +128,6 @@ public sealed record VesselShape : IStrapping
     /// <returns>Refused outside.</returns>
     public Outcome<Length> DiameterAt(Length level) =>
         LevelRefusal(level) is { } refusal ? refusal : Length.FromMillimeters(2 * _stack.RadiusAt(level.Millimeters));
-
-    // A cone needs a wall: an outlet as wide as the cylinder leaves none.
-    private const double LeastShoulder = 0.01;
 
     private static Length Stored(Length length) => length.ToUnit(LengthUnit.Millimeter);
 
