@@ -15,7 +15,7 @@ internal sealed class ThrowAwayCluster : IAsyncDisposable
     public static async Task<(IAsyncDisposable?, string)> StartAsync(CancellationToken stop)
     {
         await SweepAsync(stop);
-        var folder = Directory.CreateDirectory($"/tmp/{Prefix}{Guid.CreateVersion7():N}").FullName;
+        var folder = Directory.CreateDirectory($"{Scratch.Root}/{Prefix}{Guid.CreateVersion7():N}").FullName;
         var options = PrivateServerOptions.FromEnvironment(folder);
         var cluster = await PrivateCluster.StartAsync(options, ClusterSettings.ThrowAway, stop);
         return (new ThrowAwayCluster(folder, cluster), cluster.Connections.Owner);
@@ -30,7 +30,7 @@ internal sealed class ThrowAwayCluster : IAsyncDisposable
     // What a test run that was killed left behind: its server lives on, but nobody holds its folder.
     private static async Task SweepAsync(CancellationToken stop)
     {
-        foreach (var left in Directory.GetDirectories("/tmp", Prefix + "*").Where(IsOld))
+        foreach (var left in Directory.GetDirectories(Scratch.Root, Prefix + "*").Where(IsOld))
         {
             try
             {

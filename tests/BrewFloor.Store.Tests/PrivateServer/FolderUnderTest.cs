@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using BrewFloor.Store.PrivateServer;
+using BrewFloor.Store.Tests.Postgres;
 using Npgsql;
 
 namespace BrewFloor.Store.Tests.PrivateServer;
@@ -8,7 +9,7 @@ namespace BrewFloor.Store.Tests.PrivateServer;
 public sealed class FolderUnderTest : IAsyncDisposable
 {
     public FolderUnderTest()
-        : this(Directory.CreateDirectory($"/tmp/bf-{Guid.CreateVersion7():N}").FullName) { }
+        : this(Directory.CreateDirectory($"{Scratch.Root}/bf-{Guid.CreateVersion7():N}").FullName) { }
 
     public FolderUnderTest(string root) => Root = root;
 
