@@ -1,4 +1,6 @@
 using BrewFloor.Brewing.Extract;
+using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Log;
 
 namespace BrewFloor.Domain.Batches;
 
@@ -43,4 +45,8 @@ public sealed record NewBatch(Guid Id, string Name, string Style, BeerKind Kind)
     public double? ColourEbc { get; init; }
 
     public Listed<string> Allergens { get; init; }
+
+    /// <summary>What its wort brings to the walls of a tank.</summary>
+    internal Listed<HandedOver> Carries =>
+        Allergens is [] ? [] : [new Carried(Subject.Batch(Id), MixedCulture: false, Allergens)];
 }

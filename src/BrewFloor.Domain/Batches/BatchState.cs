@@ -14,9 +14,23 @@ public enum Sediment
 }
 
 /// <summary>Beer of a batch in one tank, in L as booked (null: nobody knows), and the entry that brought it.</summary>
-public readonly record struct InTank(Guid TankId, Volume? Volume, Moment Since);
+public readonly record struct InTank(Guid TankId, Volume? Volume, Moment Since)
+{
+    /// <summary>In L, all that came into the tank: what a measuring error is a share of.</summary>
+    public Volume CameIn { get; init; } = Litres.None;
+
+    /// <summary>In L, what went out above what was booked, since a level was last measured.</summary>
+    public Volume Over { get; init; } = Litres.None;
+
+    /// <summary>When a reading first was at or below a cold set point (6 °C at most) + 1 K, since it was last warmer.</summary>
+    public Moment? Cold { get; init; }
+}
 
 /// <summary>Sums of where the litres of a batch came from and went, in L.</summary>
+/// <remarks>
+/// What was filled in is in tanks, packaged, discarded, dumped, harvested, left or a measuring difference; a test proves it
+/// on random logs. Beer whose volume nobody knows counts from when it is measured or comes out.
+/// </remarks>
 public sealed record Litres
 {
     public static readonly Volume None = Volume.FromLiters(0);
@@ -39,7 +53,10 @@ public sealed record Litres
 }
 
 /// <summary>A gravity corrected to 20 °C.</summary>
-public readonly record struct GravityFact(Moment Moment, Guid TankId, SpecificGravity Gravity);
+public readonly record struct GravityFact(Moment Moment, Guid TankId, SpecificGravity Gravity)
+{
+    public Instrument Instrument { get; init; }
+}
 
 public readonly record struct TemperatureFact(DateTimeOffset At, Temperature Temperature);
 
@@ -70,16 +87,19 @@ public sealed record BatchState(Guid Id) : State(Id)
 
     public SpecificGravity? OriginalGravity { get; init; }
 
-    /// <summary>In time order, corrected to 20 °C.</summary>
+    /// <summary>In time order, corrected to 20 °C; the last 200.</summary>
     public Listed<GravityFact> Gravities { get; init; }
 
-    /// <summary>Only those that no later one exceeds: enough to say the highest since any moment.</summary>
+    /// <summary>Only those that no later one reaches, each lower than the one before: enough to say the highest since any moment.</summary>
     public Listed<TemperatureFact> TemperaturePeaks { get; init; }
 
     public LastTemperature? LastTemperature { get; init; }
 
-    /// <summary>When a reading first was at or below a cold set point (6 °C at most) + 1 K, since it was last warmer.</summary>
-    public Moment? Cold { get; init; }
+    /// <summary>When the last of its tanks became cold; null while one of them isn't.</summary>
+    public Moment? Cold =>
+        InTanks.Count > 0 && InTanks.All(beer => beer.Cold is not null)
+            ? InTanks.Select(beer => beer.Cold!.Value).MaxBy(cold => cold.At)
+            : null;
 
     public Listed<Pitch> Pitches { get; init; }
 
@@ -94,8 +114,10 @@ public sealed record BatchState(Guid Id) : State(Id)
     /// <summary>A mixed culture was pitched, or it came from a tank that was exposed to one.</summary>
     public bool HasMixedCulture { get; init; }
 
+    /// <summary>The last packaging.</summary>
     public Moment? Packaged { get; init; }
 
+    /// <summary>The last time a tank was emptied by pouring it away.</summary>
     public Moment? Discarded { get; init; }
 
     /// <summary>When the last tank was emptied of it: the account is closed.</summary>

@@ -1,4 +1,6 @@
+using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 using UnitsNet;
 
 namespace BrewFloor.Domain.Batches;
@@ -22,5 +24,30 @@ public sealed record BatchTakenOver(Guid TankId, NewBatch NewBatch) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
+    public override IEnumerable<Handover> Handovers => [new(Subject.Tank(TankId), Subject.Batch(BatchId))];
+
+    public override HandedOver? HandedOverBy(State giver) => Carried.By(giver);
+
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    /// <summary>The tank is no emptier for what nobody wrote down: filled when the beer was, if that is known.</summary>
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank.FilledWith(BatchId, Volume, FilledThen).Met(NewBatch.Carries, BatchId, Moment.Of(this));
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>
+        batch
+            .FilledIn(TankId, Volume, FilledThen)
+            .WithGravity(TankId, Gravity, Moment.Of(this))
+            .Met(handed)
+            .Met(NewBatch.Carries) with
+        {
+            Filled = FilledThen,
+            IsTakenOver = true,
+            OriginalGravity = NewBatch.OriginalGravity,
+            Pitches = PitchedAt is { } at
+                ? [new(new(at, Id), CultureId: null, default, Generation ?? 0, IsAtLeast: true)]
+                : [],
+        };
+
+    private Moment FilledThen => new(FilledAt ?? At, Id);
 }

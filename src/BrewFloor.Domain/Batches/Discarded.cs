@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 using UnitsNet;
 
 namespace BrewFloor.Domain.Batches;
@@ -12,4 +13,18 @@ public sealed record Discarded(Guid TankId, Guid BatchId, Volume Volume, string 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        IsRest ? tank.EmptiedOf(heel: null, Moment.Of(this)) : tank.Without(BatchId, Volume);
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed)
+    {
+        var after = batch.OutOf(TankId, Volume, l => l with { Discarded = Books.Sum(l.Discarded, Volume) });
+        return IsRest
+            ? after.Emptied(TankId, Litres.None, Moment.Of(this)) with
+            {
+                Discarded = Moment.Of(this),
+            }
+            : after;
+    }
 }

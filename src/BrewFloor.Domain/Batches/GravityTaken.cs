@@ -9,5 +9,9 @@ public sealed record GravityTaken(Guid TankId, Guid BatchId, GravityRead Read) :
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before) =>
+        [.. Beer.NotIn(TankId, BatchId, before), .. Read.Unreadable()];
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>
+        batch.WithGravity(TankId, Read, Moment.Of(this));
 }

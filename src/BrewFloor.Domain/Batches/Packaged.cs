@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 using UnitsNet;
 
 namespace BrewFloor.Domain.Batches;
@@ -18,4 +19,16 @@ public sealed record Packaged(Guid TankId, Guid BatchId, Volume Volume, Listed<C
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        IsRest ? tank.EmptiedOf(Heel, Moment.Of(this)) : tank.Without(BatchId, Volume);
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed)
+    {
+        var after = batch.OutOf(TankId, Volume, l => l with { Packaged = Books.Sum(l.Packaged, Volume) }) with
+        {
+            Packaged = Moment.Of(this),
+        };
+        return IsRest ? after.Emptied(TankId, Heel ?? Litres.None, Moment.Of(this)) : after;
+    }
 }

@@ -45,10 +45,16 @@ public enum ExposureKind
 /// <summary>What a tank was exposed to, and what was done since to clear it.</summary>
 public sealed record Exposure(Moment Moment, ExposureKind Kind, string What)
 {
+    /// <summary>The beer that brought it, when it came with beer.</summary>
+    public Guid? BatchId { get; init; }
+
     public bool SoftPartsRenewed { get; init; }
 
     /// <summary>Washes rinsed out since.</summary>
     public int Washes { get; init; }
 
     public bool Inspected { get; init; }
+
+    /// <summary>Steel is clear of it: soft parts renewed, washed twice, inspected (common practice, no source).</summary>
+    public bool IsCleared => SoftPartsRenewed && Washes >= 2 && Inspected;
 }

@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 using UnitsNet;
 
@@ -9,4 +10,10 @@ public sealed record Emptied(Guid TankId, Guid BatchId, Volume Heel) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank.EmptiedOf(Heel, Moment.Of(this));
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>
+        batch.Emptied(TankId, Heel, Moment.Of(this));
 }

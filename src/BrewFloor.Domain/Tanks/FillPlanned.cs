@@ -15,4 +15,19 @@ public sealed record FillPlanned(Guid TankId, Guid BatchId, DateTimeOffset Plann
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    /// <summary>The last plan counts.</summary>
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank with
+        {
+            Planned = new(BatchId, PlannedAt, Volume, Moment.Of(this)),
+        };
+
+    /// <summary>What the wort is planned to be is not what it was: the original gravity comes with the filling.</summary>
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>
+        batch with
+        {
+            Planned = Moment.Of(this),
+            Allergens = [.. batch.Allergens.Union(NewBatch?.Allergens ?? [], StringComparer.Ordinal)],
+        };
 }

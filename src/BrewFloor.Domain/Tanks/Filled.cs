@@ -1,4 +1,6 @@
+using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
 using UnitsNet;
 
@@ -25,5 +27,27 @@ public sealed record Filled(Guid TankId, Guid BatchId, Volume Volume) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
+    public override IEnumerable<Handover> Handovers =>
+        [new(Subject.Batch(BatchId), Subject.Tank(TankId)), new(Subject.Tank(TankId), Subject.Batch(BatchId))];
+
+    public override HandedOver? HandedOverBy(State giver) => Carried.By(giver);
+
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank.FilledWith(BatchId, Volume, Moment.Of(this))
+            .Met([.. handed, .. NewBatch?.Carries ?? []], BatchId, Moment.Of(this));
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>
+        batch
+            .WithWort(Volume, WortGravity)
+            .FilledIn(TankId, Volume, Moment.Of(this))
+            .WithGravity(TankId, Gravity, Moment.Of(this))
+            .Met([.. handed, .. NewBatch?.Carries ?? []]) with
+        {
+            Filled = batch.Filled ?? Moment.Of(this),
+        };
+
+    /// <summary>What was said of the wort comes before what was read in the tank.</summary>
+    private SpecificGravity? WortGravity => NewBatch?.OriginalGravity ?? Gravity?.Gravity20;
 }

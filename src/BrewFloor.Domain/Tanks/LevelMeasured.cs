@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 using UnitsNet;
 
@@ -21,4 +22,15 @@ public sealed record LevelMeasured(Guid TankId, Volume Volume) : LogEntry
         BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    /// <summary>Also what was unknown is known now; beer only together with its batch, so that both books agree.</summary>
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank.Contents.What is Holding.Nothing || tank.BatchId != BatchId
+            ? tank
+            : tank with
+            {
+                Contents = tank.Contents with { Volume = Volume },
+            };
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) => batch.Measured(TankId, Volume);
 }

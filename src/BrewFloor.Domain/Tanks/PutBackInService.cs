@@ -9,5 +9,14 @@ public sealed record PutBackInService(Guid TankId, string Why) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        if (state.OutOfService is null)
+        {
+            yield return Objection.Impossible("not-out-of-service", new Number("tank", tank.Code));
+        }
+    }
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) => tank with { OutOfService = null };
 }

@@ -10,4 +10,10 @@ public sealed record PutOutOfService(Guid TankId, string Why) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank with
+        {
+            OutOfService = new(Moment.Of(this), Why),
+        };
 }

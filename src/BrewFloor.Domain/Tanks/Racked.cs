@@ -1,3 +1,5 @@
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
 using UnitsNet;
 
@@ -16,5 +18,37 @@ public sealed record Racked(Guid FromId, Guid ToId, Guid BatchId, Volume Volume,
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(FromId), Subject.Tank(ToId), Subject.Batch(BatchId)];
 
+    public override IEnumerable<Handover> Handovers =>
+        [
+            new(Subject.Tank(FromId), Subject.Tank(ToId)),
+            new(Subject.Batch(BatchId), Subject.Tank(ToId)),
+            new(Subject.Tank(FromId), Subject.Batch(BatchId)),
+            new(Subject.Tank(ToId), Subject.Batch(BatchId)),
+        ];
+
+    public override HandedOver? HandedOverBy(State giver) => Carried.By(giver);
+
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank.Id == ToId ? ChangeTo(tank).Met(handed, BatchId, Moment.Of(this))
+        : IsRest ? tank.EmptiedOf(Left, Moment.Of(this))
+        : tank.Without(BatchId, Volume);
+
+    /// <summary>Cold beer stays cold on its way.</summary>
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed)
+    {
+        var after = batch.OutOf(FromId, Volume, litres => litres).Into(ToId, Volume, Moment.Of(this)).Met(handed);
+        if (batch.In(FromId)?.Cold is { } cold && batch.In(ToId) is null && after.In(ToId) is { } arrived)
+        {
+            after = after.With(arrived with { Cold = cold });
+        }
+
+        return IsRest ? after.Emptied(FromId, Left, Moment.Of(this)) : after;
+    }
+
+    private TankState ChangeTo(TankState tank) =>
+        tank.BatchId == BatchId
+            ? tank.With(BatchId, booked => Books.Sum(booked, Volume))
+            : tank.FilledWith(BatchId, Volume, Moment.Of(this));
 }

@@ -166,6 +166,9 @@ public sealed record TankState(Guid Id) : State(Id)
 
     public bool HoldsBeer => Contents.What is Holding.Beer;
 
+    /// <summary>No way out for gas.</summary>
+    public bool IsShut => Closure is Closure.Closed or Closure.Sealed;
+
     protected override State Changed(LogEntry entry, Listed<HandedOver> handed) => entry.Change(this, handed);
 }
 

@@ -29,4 +29,26 @@ public sealed record TankTakenOver(Guid TankId) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank with
+        {
+            Soil = Soil,
+            SoilSince = Moment.Of(this),
+            Gas = Gas,
+            Closure = Closure,
+            IsPressureInDoubt = Closure is Closure.Closed or Closure.Sealed,
+            Contents = Contents is Holding.Nothing or Holding.Beer ? tank.Contents : new(Contents, Moment.Of(this)),
+            SanitizerIn = Contents is Holding.Sanitizer ? Moment.Of(this) : null,
+            Sanitized = Soil is Soil.Sanitized ? Moment.Of(this) : null,
+            StretchesSinceDrained = Soil is Soil.Sanitized ? [new(Closure, Gas, At)] : [],
+            Bath = Contents is Holding.Bath ? new(Moment.Of(this), Bath ?? BathKind.AcidSoak, IsRinsed: false) : null,
+            Dried = DriedOn is { } day ? new(Noon(day), Id) : null,
+            DriedAfter = DriedOn is null ? null : Bath,
+            PassivationUnknown = DriedOn is null && !IsNeverPassivated ? Moment.Of(this) : null,
+            ExposedTo = [.. ExposedTo.Distinct().Select(kind => new Exposure(Moment.Of(this), kind, ""))],
+        };
+
+    // A fold knows no time zone: noon UTC falls on the day meant almost everywhere.
+    private static DateTimeOffset Noon(DateOnly day) => new(day, new TimeOnly(12, 0), TimeSpan.Zero);
 }

@@ -18,4 +18,11 @@ public sealed record ToppedUp(Guid TankId, Guid BatchId, Volume Volume) : LogEnt
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank.With(BatchId, booked => Books.Sum(booked, Volume));
+
+    /// <summary>The gravity is of what was added, so it moves the original gravity and is no reading of the beer.</summary>
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>
+        batch.WithWort(Volume, Gravity?.Gravity20).FilledIn(TankId, Volume, Moment.Of(this));
 }

@@ -1,0 +1,45 @@
+using BrewFloor.Brewing.Extract;
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Batches;
+
+/// <summary>What a gravity that was read does to a batch.</summary>
+internal static class Gravities
+{
+    private const int Kept = 200;
+
+    /// <summary>One more reading; an unreadable one, which no guard lets in, changes nothing.</summary>
+    public static BatchState WithGravity(this BatchState batch, Guid tankId, GravityRead? read, Moment moment) =>
+        read?.Gravity20 is { } gravity
+            ? batch with
+            {
+                Gravities = batch.Gravities.And(
+                    new GravityFact(moment, tankId, gravity) { Instrument = read.Instrument },
+                    Kept
+                ),
+            }
+            : batch;
+
+    /// <summary>Original gravity after wort of <paramref name="gravity"/> came to what was filled in before.</summary>
+    /// <remarks>
+    /// Weighted by volume: gravity points are extract per litre, so they add up (within 0.0001 of mixing by mass). Wort
+    /// whose gravity nobody read is taken to be the same wort.
+    /// </remarks>
+    public static BatchState WithWort(this BatchState batch, Volume volume, SpecificGravity? gravity)
+    {
+        var (before, more) = (batch.Litres.FilledIn.Liters, volume.Liters);
+        if (gravity is not { } added)
+        {
+            return batch;
+        }
+
+        if (batch.OriginalGravity is { } there && before + more > 0)
+        {
+            var mixed = ((there.Value * before) + (added.Value * more)) / (before + more);
+            return batch with { OriginalGravity = SpecificGravity.Of(mixed) };
+        }
+
+        return before > 0 ? batch : batch with { OriginalGravity = added };
+    }
+}

@@ -1,0 +1,61 @@
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Log;
+using UnitsNet;
+
+namespace BrewFloor.Domain.Tanks;
+
+/// <summary>What beer does to a tank when it comes in, goes out and is gone. Shared by every entry that moves beer.</summary>
+internal static class Contained
+{
+    /// <summary>More times than any house rule asks for: which of them matter is decided when read.</summary>
+    private const int FillingsKept = 100;
+
+    /// <summary>Wort or beer ran into the tank; gas and closure stay as they were.</summary>
+    public static TankState FilledWith(this TankState tank, Guid batchId, Volume? volume, Moment moment) =>
+        tank with
+        {
+            Contents = new(Holding.Beer, moment) { BatchId = batchId, Volume = volume },
+            Heel = null,
+            Planned = null,
+            Soil = Soil.InUse,
+            SoilSince = moment,
+            Sanitized = null,
+            SanitizerIn = null,
+            StretchesSinceDrained = [],
+            Washed = null,
+            RinsedAfterWash = null,
+            ChemicalOnWalls = null, // so much wort has rinsed it off
+            Bath = null, // wet before it dried: the bath is void
+            FilledSinceDried =
+                tank.FilledSinceDried.Count < FillingsKept
+                    ? [.. tank.FilledSinceDried, moment.At]
+                    : tank.FilledSinceDried,
+            IsPressureInDoubt = tank.IsPressureInDoubt || tank.IsShut,
+            LastFilled = moment,
+        };
+
+    /// <summary>More of the same beer came in, or some went out; nothing is booked while nobody knows the volume.</summary>
+    public static TankState With(this TankState tank, Guid batchId, Func<Volume, Volume> change) =>
+        tank.BatchId == batchId && tank.Contents.Volume is { } booked
+            ? tank with
+            {
+                Contents = tank.Contents with { Volume = change(booked) },
+            }
+            : tank;
+
+    public static TankState Without(this TankState tank, Guid batchId, Volume gone) =>
+        tank.With(batchId, booked => Books.Rest(booked, gone));
+
+    /// <summary>No beer any more: soiled, and the heel is what runs out when it is opened.</summary>
+    public static TankState EmptiedOf(this TankState tank, Volume? heel, Moment moment) =>
+        tank with
+        {
+            Contents = Contents.Nothing,
+            Heel = heel,
+            Soil = Soil.Soiled,
+            SoilSince = moment,
+            IsPressureInDoubt = tank.IsPressureInDoubt || tank.IsShut,
+            LastEmptied = moment,
+        };
+}
