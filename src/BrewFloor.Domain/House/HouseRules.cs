@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Log;
 using UnitsNet;
 
 namespace BrewFloor.Domain.House;
@@ -71,6 +72,9 @@ public sealed record HouseRules(int Version, TimeZoneInfo Zone, Length Altitude)
     // Yeast; CP.
     public TimeSpan CountAfter { get; init; } = TimeSpan.FromDays(4);
 
+    /// <summary>The club has a microscope: a slurry that gets older is to be counted.</summary>
+    public bool CountsCultures { get; init; }
+
     public Temperature CultureKeptBelow { get; init; } = Temperature.FromDegreesCelsius(5);
 
     public int SlurryDays { get; init; } = 14;
@@ -115,6 +119,9 @@ public sealed record HouseRules(int Version, TimeZoneInfo Zone, Length Altitude)
 
     /// <summary>Cautions the club switched off.</summary>
     public Listed<string> SilentCautions { get; init; }
+
+    public bool Silences(Objection objection) =>
+        objection.Level is Log.Level.Caution && SilentCautions.Contains(objection.Code, StringComparer.Ordinal);
 
     /// <summary>The day of the site's calendar.</summary>
     public DateOnly DateOf(DateTimeOffset at) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(at, Zone).DateTime);

@@ -13,5 +13,27 @@ public sealed record Corrected(Guid Entry, LogEntry Replacement, string Reason) 
 
     public override IEnumerable<Subject> Subjects => [.. Replacement.Subjects.Union(Touched)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    /// <summary>What stands in the log in place of the corrected entry.</summary>
+    public LogEntry Standing => Replacement with { Id = Entry };
+
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        if (string.IsNullOrWhiteSpace(Reason))
+        {
+            yield return Objection.Impossible("no-reason");
+        }
+
+        if (Replacement is Corrected or Struck)
+        {
+            yield return Objection.Impossible("not-a-correction", new Number("kind", EntryKinds.NameOf(Replacement)));
+        }
+    }
+
+    /// <summary>What the floor says to the entry as it should have been, also on a tank that was retired since.</summary>
+    /// <param name="before">The floor just before the new time, without the entry as it was.</param>
+    public Verdict StandingJudgedOn(Floor before)
+    {
+        var verdict = Standing.JudgedOn(before);
+        return verdict with { Objections = verdict.Objections.Without(o => o.Code is EveryKind.TankRetired) };
+    }
 }

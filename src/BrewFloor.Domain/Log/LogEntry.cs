@@ -57,10 +57,11 @@ public abstract record LogEntry
     /// <inheritdoc cref="Change(TankState, Listed{HandedOver})"/>
     public virtual CultureState Change(CultureState culture, Listed<HandedOver> handed) => culture;
 
+    /// <summary>Everything the floor says to it, without the cautions the club switched off.</summary>
     public Verdict JudgedOn(Floor before) =>
         new(
             Nature,
-            [.. Objections(before)],
+            [.. EveryKind.Objections(this, before).Concat(Objections(before)).Where(o => !before.Rules.Silences(o))],
             [.. Subjects.SelectMany(s => before.StateOf(s)?.Allowances ?? []).Where(Uses).Distinct()]
         );
 

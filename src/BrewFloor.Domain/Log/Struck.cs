@@ -10,5 +10,16 @@ public sealed record Struck(Listed<Guid> Entries, string Reason) : LogEntry
 
     public override IEnumerable<Subject> Subjects => Touched;
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        if (string.IsNullOrWhiteSpace(Reason))
+        {
+            yield return Objection.Impossible("no-reason");
+        }
+
+        if (Entries.Count is 0)
+        {
+            yield return Objection.Impossible("nothing-to-strike");
+        }
+    }
 }
