@@ -5,6 +5,9 @@ namespace BrewFloor.Web.Drawing;
 /// <summary>The stretched part of one plot, and the words over it.</summary>
 internal sealed class ChartPlot(ChartPanel panel, ChartScale scale)
 {
+    // A sensor's readings would be a thick rope: beyond this the line alone, and dots only where there is no line.
+    private const int MostDots = 60;
+
     public ChartPanel Panel => panel;
 
     public ChartScale Scale => scale;
@@ -84,14 +87,18 @@ internal sealed class ChartPlot(ChartPanel panel, ChartScale scale)
     // A stroke without length and with a round cap stays a disc however the plot is stretched.
     private void Dots(SvgText svg)
     {
-        var dots = string.Concat(panel.Readings.Select(r => $"M{Px.Of(scale.X(r.At))} {Px.Of(scale.Y(r.Value))}h0"));
-        var holes = string.Concat(
-            panel.Readings.Where(r => r.IsDoubtful).Select(r => $"M{Px.Of(scale.X(r.At))} {Px.Of(scale.Y(r.Value))}h0")
+        var alone = Runs().Where(run => run.Count == 1).SelectMany(run => run);
+        var doubtful = panel.Readings.Where(reading => reading.IsDoubtful);
+        var dots = string.Concat(
+            (panel.Readings.Count > MostDots ? alone.Concat(doubtful) : panel.Readings).Select(Dot)
         );
+        var holes = string.Concat(doubtful.Select(Dot));
         svg.Path($"dot {Kind}", $"{dots}");
         if (holes.Length > 0)
         {
             svg.Path("dot-in", $"{holes}");
         }
     }
+
+    private string Dot(ChartReading reading) => $"M{Px.Of(scale.X(reading.At))} {Px.Of(scale.Y(reading.Value))}h0";
 }

@@ -5,7 +5,8 @@ internal sealed record ChartScale(DateTimeOffset From, DateTimeOffset Until, dou
 {
     public const double Width = 1000;
 
-    private const int MostTicks = 6;
+    // Px between two figures at least, so that they can be told apart.
+    private const double LeastBetweenTicks = 34;
 
     public double Step { get; private init; } = 1;
 
@@ -23,7 +24,7 @@ internal sealed record ChartScale(DateTimeOffset From, DateTimeOffset Until, dou
                 (double.MaxValue, double.MinValue),
                 (ends, value) => (Math.Min(ends.Item1, value), Math.Max(ends.Item2, value))
             );
-        var step = RoundStep(Math.Max(high - low, Math.Max(Math.Abs(high) * .002, 1e-6)) / MostTicks);
+        var step = RoundStep(Math.Max(high - low, Math.Max(Math.Abs(high) * .002, 1e-6)) * LeastBetweenTicks / height);
         return new ChartScale(
             from,
             until > from ? until : from.AddHours(1),

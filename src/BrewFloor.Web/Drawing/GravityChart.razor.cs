@@ -82,8 +82,9 @@ public sealed partial class GravityChart
 
         foreach (var level in plot.Panel.Levels)
         {
-            var look = level.Kind is ChartLevelKind.Limit ? "end limit" : "end";
-            yield return new ChartLabel(look, "100%", scale.Y(level.Value) - 10, level.Words);
+            // On the side where the readings should not be: above a limit, below a target.
+            var (look, aside) = level.Kind is ChartLevelKind.Limit ? ("end limit", -10) : ("end", 10);
+            yield return new ChartLabel(look, "100%", scale.Y(level.Value) + aside, level.Words);
         }
 
         foreach (var reading in plot.Panel.Readings.Where(r => r.IsDoubtful))
