@@ -13,7 +13,7 @@ internal static class BackupProblems
     public static PrivateServerProblem FileNotWritable(string file, string reason) =>
         new(
             "backup-not-writable",
-            $"The backup {file} cannot be written: {reason} Name a file in a folder that exists and that you may write to.",
+            $"The backup {file} cannot be written: {PrivateServerProblem.Sentence(reason)} Name a file in a folder that exists and that you may write to.",
             ("file", file)
         );
 
@@ -23,7 +23,7 @@ internal static class BackupProblems
     public static PrivateServerProblem Unreadable(string file, string reason) =>
         new(
             "backup-unreadable",
-            $"{file} cannot be read as a backup, and nothing was changed: {reason} Take another backup.",
+            $"{file} cannot be read as a backup, and nothing was changed: {PrivateServerProblem.Sentence(reason)} Take another backup.",
             ("file", file)
         );
 
@@ -37,7 +37,7 @@ internal static class BackupProblems
     public static PrivateServerProblem Failed(string what, string file, string reason) =>
         new(
             $"{what}-failed",
-            $"The {what} failed and left nothing behind: {reason} Put that right and start it again.",
+            $"The {what} failed and left nothing behind: {PrivateServerProblem.Sentence(reason)} Put that right and start it again.",
             ("file", file)
         );
 

@@ -23,4 +23,7 @@ public sealed class PrivateServerProblem : Exception
 
     /// <summary>What the sentence stands on: folders, versions, megabytes.</summary>
     public IReadOnlyDictionary<string, object> Numbers { get; }
+
+    /// <summary>What another program or the system gave as its reason, as a sentence of ours.</summary>
+    internal static string Sentence(string reason) => reason.Trim().TrimEnd('.') + ".";
 }

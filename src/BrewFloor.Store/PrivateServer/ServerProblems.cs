@@ -15,7 +15,7 @@ internal static class ServerProblems
     public static PrivateServerProblem FolderNotWritable(string folder, string reason) =>
         new(
             "folder-not-writable",
-            $"The data folder {folder} cannot be written: {reason} Give it to the user who starts BrewFloor, or choose another folder with --data DIR.",
+            $"The data folder {folder} cannot be written: {PrivateServerProblem.Sentence(reason)} Give it to the user who starts BrewFloor, or choose another folder with --data DIR.",
             ("folder", folder)
         );
 
@@ -86,7 +86,7 @@ internal static class ServerProblems
     public static PrivateServerProblem DidNotStart(string program, string log, string last) =>
         new(
             "did-not-start",
-            $"PostgreSQL's {program} failed: {last} More is in {log}.",
+            $"PostgreSQL's {program} failed: {PrivateServerProblem.Sentence(last)} More is in {log}.",
             ("program", program),
             ("log", log)
         );
@@ -100,7 +100,10 @@ internal static class ServerProblems
         );
 
     public static PrivateServerProblem NotReachable(string reason) =>
-        new("not-reachable", $"The database cannot be reached: {reason} See that it runs, and start this again.");
+        new(
+            "not-reachable",
+            $"The database cannot be reached: {PrivateServerProblem.Sentence(reason)} See that it runs, and start this again."
+        );
 
     public static PrivateServerProblem ConnectionString(string name) =>
         new(

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using BrewFloor.Store.PrivateServer;
 using Microsoft.Extensions.Logging.Abstractions;
 using Npgsql;
@@ -28,8 +29,10 @@ public sealed class FloorDatabaseTests : IAsyncDisposable
 
         var before = _folder.Pid;
         _folder.KillServer();
+        var down = Stopwatch.StartNew();
         await FolderUnderTest.EventuallyAsync(() => _folder.Pid != 0 && _folder.Pid != before, seconds: 30);
         await FolderUnderTest.EventuallyAsync(() => database.IsReachable, seconds: 30);
+        TestContext.Current.TestOutputHelper!.WriteLine($"back after {down.Elapsed.TotalSeconds:F1} s");
 
         Assert.Equal(1, await AskPooledAsync(connection));
         await _stop.CancelAsync();
@@ -79,6 +82,23 @@ public sealed class FloorDatabaseTests : IAsyncDisposable
 
         await _stop.CancelAsync();
         await watching;
+    }
+
+    [Fact]
+    public async Task Of_several_given_hosts_the_one_that_answers_is_found()
+    {
+        await using var server = await _folder.StartAsync();
+        var several = new NpgsqlConnectionStringBuilder(server.Connections.Owner);
+        several.Host = $"/nowhere,{several.Host}";
+        await using var database = Database(
+            DatabaseAddress.Of(several.ConnectionString + ";Target Session Attributes=primary", null, _folder.Options)
+        );
+
+        await database.StartAsync(FolderUnderTest.Stop);
+
+        Assert.Null(database.Reach.Problem);
+        var connection = await database.ConnectionStringAsync(FolderUnderTest.Stop);
+        Assert.Equal("brewfloor_app", await FolderUnderTest.AskAsync(connection, "SELECT current_user::text"));
     }
 
     [Fact]

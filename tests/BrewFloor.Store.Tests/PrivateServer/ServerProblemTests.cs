@@ -79,7 +79,7 @@ public sealed class ServerProblemTests : IAsyncDisposable
         var problem = await _folder.RefusesAsync(_folder.Options with { Programs = _folder.Root });
 
         Assert.Equal("did-not-start", problem.Code);
-        Assert.Contains("initdb: error: no luck", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("initdb failed: initdb: error: no luck. More is in", problem.Message, StringComparison.Ordinal);
     }
 
     [Fact]
