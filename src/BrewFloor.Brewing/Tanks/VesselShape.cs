@@ -78,8 +78,9 @@ public sealed record VesselShape : IStrapping
     /// <param name="head">Lid, dish or dome.</param>
     /// <returns>
     /// The first measure that cannot be, by name (<c>diameter</c>, <c>cylinder-height</c>, <c>outlet</c>,
-    /// <c>cone-angle</c>, <c>cone-height</c>, <c>dome-height</c>), is refused with what could: <c>out-of-range</c>,
-    /// <c>missing</c> (a cone without angle and height), <c>cone-contradicts</c> (angle and height of two cones).
+    /// <c>cone-angle</c>, <c>cone-height</c>, <c>dome-height</c>, <c>height</c> of all together), is refused with what
+    /// could: <c>out-of-range</c>, <c>missing</c> (a cone without angle and height), <c>cone-contradicts</c> (angle and
+    /// height of two cones).
     /// </returns>
     public static Outcome<VesselShape> Measured(
         Length diameter,
@@ -102,7 +103,15 @@ public sealed record VesselShape : IStrapping
             ?? Accepted.Between(0, d - LeastShoulder, hole, "outlet", "mm")
             ?? bottom.RefusalIn(d, hole)
             ?? head.RefusalIn(d);
-        return refusal is null ? new VesselShape(diameter, cylinderHeight, bottom, outlet, head) : refusal;
+        if (refusal is not null)
+        {
+            return refusal;
+        }
+
+        var shape = new VesselShape(diameter, cylinderHeight, bottom, outlet, head);
+        return Accepted.Between(Limits.ShortestMm, Limits.LongestMm, shape._stack.Height, "height", "mm") is { } tooHigh
+            ? tooHigh
+            : shape;
     }
 
     /// <inheritdoc/>

@@ -26,6 +26,14 @@ public class SealedCrashTests
     public void Feeding_gas_holds_the_pressure(Check check) =>
         check.Agrees(SealedCrash.ToHold(Tank(90, 10), Celsius(1), Pressure.FromBars(1.01325)).Value.Grams);
 
+    [Fact] // ideal gas by hand: 1e5 Pa · 0.1 m³ · 44.0095 g / (8.314462618 J/K · 293.15 K)
+    public void A_bar_in_a_hundred_litres_of_gas_is_180_grams() =>
+        Assert.Equal(
+            180.560,
+            SealedCrash.ToHold(Tank(0, 100), Celsius(20), Pressure.FromBars(2.01325)).Value.Grams,
+            0.001
+        );
+
     [Fact]
     public void Without_a_change_of_temperature_nothing_happens()
     {

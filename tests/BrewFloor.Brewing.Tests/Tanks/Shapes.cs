@@ -25,8 +25,8 @@ internal static class Shapes
 
     /// <summary>Any tank that can be, from a jar to a silo.</summary>
     public static readonly Gen<VesselShape> Any =
-        from diameter in Gen.Double[50, 5000]
-        from cylinder in Gen.Double[10, 10_000]
+        from diameter in Gen.Double[50, 3000]
+        from cylinder in Gen.Double[10, 6000]
         from outlet in Gen.Double[0, 0.5]
         from bottom in Gen.OneOf<VesselBottom>(
             Gen.Const<VesselBottom>(new FlatBottom()),

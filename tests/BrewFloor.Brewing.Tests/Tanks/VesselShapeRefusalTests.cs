@@ -33,7 +33,11 @@ public class VesselShapeRefusalTests
     [InlineData(1)]
     [InlineData(20_000)]
     public void The_ends_of_the_range_are_in_it(double size) =>
-        Assert.Null(Of(diameter: size, cylinder: size, outlet: 0));
+        Assert.Null(Of(diameter: size, cylinder: size, bottom: new FlatBottom(), outlet: 0));
+
+    [Fact]
+    public void Parts_that_make_a_tower_together_are_refused() =>
+        Assert.Equal(OutOfRange("height", "1", "20000"), Of(cylinder: 19_700)); // and 303 mm of cone
 
     [Theory]
     [InlineData(400)]
