@@ -98,7 +98,7 @@ public sealed partial class TankSketchTests
             p.Add(d => d.Figure, figure).Add(d => d.Condition, Fermenting with { Volume = figure.Working!.Value * .8 })
         ).Markup;
 
-        Assert.InRange(markup.Length, 300, 2600);
+        Assert.InRange(markup.Length, 300, 1900);
     }
 
     [Fact]
