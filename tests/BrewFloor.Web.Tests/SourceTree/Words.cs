@@ -91,6 +91,6 @@ internal static partial class Words
     [GeneratedRegex(@"^do_(?<word>[a-z]+)\(\)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex CommandFunction();
 
-    [GeneratedRegex(@"\bBREWFLOOR_[A-Z_]*[A-Z]\b", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\bBREWFLOOR_[A-Z_]*[A-Z]\b|\bConnectionStrings__[A-Za-z]+\b", RegexOptions.None, 1000)]
     private static partial Regex Variable();
 }
