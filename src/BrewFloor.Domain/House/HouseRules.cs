@@ -96,6 +96,9 @@ public sealed record HouseRules(int Version, TimeZoneInfo Zone, Length Altitude)
 
     public double PitchAlcoholLimit { get; init; } = 8.0; // % v/v of the beer the slurry comes from
 
+    /// <summary>What a jar holds is read through foam and gas.</summary>
+    public double YeastErrorShare { get; init; } = 0.10;
+
     public TimeSpan HarvestWindow { get; init; } = TimeSpan.FromHours(48); // from the end of fermentation
 
     // Pressure.

@@ -15,11 +15,16 @@ public delegate IEnumerable<Job> CultureRule(Culture culture, CultureState state
 /// <summary>All rules that make jobs. A rule reads one subject, so that whoever holds its lock may write its jobs.</summary>
 public static class JobRules
 {
-    public static readonly Listed<TankRule> OfTanks = [];
+    public static readonly Listed<TankRule> OfTanks = [AnswerForIt.For];
 
-    public static readonly Listed<BatchRule> OfBatches = [];
+    public static readonly Listed<BatchRule> OfBatches = [AnswerForIt.For];
 
-    public static readonly Listed<CultureRule> OfCultures = [];
+    public static readonly Listed<CultureRule> OfCultures =
+    [
+        CountCulture.For,
+        UseOrDiscardCulture.For,
+        AnswerForIt.For,
+    ];
 
     /// <summary>Every job open on a subject, also those that come due later.</summary>
     public static Listed<Job> For(Floor floor, Subject subject, DateTimeOffset now) =>

@@ -5,6 +5,8 @@ namespace BrewFloor.Domain.Yeast;
 /// <summary>Poured away, and why.</summary>
 public sealed record CultureDiscarded(Guid CultureId, string Why) : LogEntry
 {
+    public const string Code = "culture-discarded";
+
     public override IEnumerable<Subject> Subjects => [Subject.Culture(CultureId)];
 
     public override IEnumerable<Objection> Objections(Floor before)
@@ -12,11 +14,7 @@ public sealed record CultureDiscarded(Guid CultureId, string Why) : LogEntry
         var (culture, state) = before.Culture(CultureId);
         if (state.Discarded is { } discarded)
         {
-            yield return Objection.Impossible(
-                "culture-discarded",
-                new("culture", culture.Number),
-                new("discarded", discarded.At)
-            );
+            yield return Objection.Impossible(Code, new("culture", culture.Number), new("discarded", discarded.At));
         }
     }
 

@@ -29,7 +29,11 @@ public sealed record CultureState(Guid Id) : State(Id)
     /// <summary>Received, harvested, propagated or taken over.</summary>
     public Moment? Made { get; init; }
 
+    /// <summary>What is left of it, by the books.</summary>
     public YeastAmount Amount { get; init; }
+
+    /// <summary>How much there was when it was made, or taken over: what a measuring error is a share of.</summary>
+    public YeastAmount AmountMade { get; init; }
 
     /// <summary>0 is fresh from the supplier.</summary>
     public int Generation { get; init; }

@@ -13,13 +13,14 @@ public sealed record CultureTakenOver(NewCulture NewCulture, YeastAmount Amount,
 
     public override IEnumerable<Subject> Subjects => [Subject.Culture(CultureId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => NewYeast.Objections(Amount);
+    public override IEnumerable<Objection> Objections(Floor before) => NewYeast.Objections(CultureId, Amount, before);
 
     public override CultureState Change(CultureState culture, Listed<HandedOver> handed) =>
         culture with
         {
             Made = Moment.Of(this),
             Amount = Amount,
+            AmountMade = Amount,
             Generation = GenerationAtLeast,
             IsGenerationAtLeast = true,
             StoredAt = StoredAt,

@@ -37,25 +37,12 @@ public sealed record Harvested(Guid TankId, Guid BatchId, HarvestedFrom From, Li
             _ => null,
         };
 
-    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
-        tank.BatchId == BatchId
-            ? tank with
-            {
-                Contents = tank.Contents with { Volume = Less(tank.Contents.Volume) },
-            }
-            : tank;
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) => tank.Without(BatchId, Volume);
 
     public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>
-        batch with
+        batch.OutOf(TankId, Volume, litres => litres with { Harvested = Books.Sum(litres.Harvested, Volume) }) with
         {
             Harvests = [.. batch.Harvests, Moment.Of(this)],
-            InTanks =
-            [
-                .. batch.InTanks.Select(beer =>
-                    beer.TankId == TankId ? beer with { Volume = Less(beer.Volume) } : beer
-                ),
-            ],
-            Litres = batch.Litres with { Harvested = batch.Litres.Harvested + Volume },
         };
 
     public override CultureState Change(CultureState culture, Listed<HandedOver> handed)
@@ -70,6 +57,7 @@ public sealed record Harvested(Guid TankId, Guid BatchId, HarvestedFrom From, Li
         {
             Made = Moment.Of(this),
             Amount = YeastAmount.Of(cut.Volume),
+            AmountMade = YeastAmount.Of(cut.Volume),
             Generation = crop?.Generation ?? 1,
             IsGenerationAtLeast = crop?.IsAtLeast ?? true,
             Parents = crop?.Parents ?? [],
@@ -81,9 +69,6 @@ public sealed record Harvested(Guid TankId, Guid BatchId, HarvestedFrom From, Li
                 || handed.OfType<CropVessel>().Any(vessel => vessel.IsExposed),
         };
     }
-
-    private Volume? Less(Volume? left) =>
-        left is { } volume ? Volume.FromLiters(Math.Max(0, volume.Liters - Volume.Liters)) : null;
 }
 
 /// <summary>What a batch hands to the yeast taken from it.</summary>

@@ -5,12 +5,19 @@ namespace BrewFloor.Domain.Yeast;
 /// <summary>Objections that every new culture shares.</summary>
 public static class NewYeast
 {
-    /// <summary>Impossible: a culture of which there is nothing.</summary>
-    public static IEnumerable<Objection> Objections(YeastAmount amount)
+    public const string Nothing = "no-yeast";
+
+    /// <summary>Impossible: a culture that is there already, and one of which there is nothing.</summary>
+    public static IEnumerable<Objection> Objections(Guid cultureId, YeastAmount amount, Floor before)
     {
+        if (before.StateOf(Subject.Culture(cultureId)) is CultureState { Made: { } made })
+        {
+            yield return Objection.Impossible("culture-already-here", new Number("since", made.At));
+        }
+
         if (amount.IsNothing)
         {
-            yield return Objection.Impossible("no-yeast");
+            yield return Objection.Impossible(Nothing);
         }
     }
 }

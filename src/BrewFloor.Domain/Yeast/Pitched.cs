@@ -18,7 +18,26 @@ public sealed record Pitched(Guid TankId, Guid BatchId, Listed<CulturePitched> C
             .. Cultures.Select(c => Subject.Culture(c.CultureId)).Distinct(),
         ];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        foreach (var objection in Beer.NotIn(TankId, BatchId, before))
+        {
+            yield return objection;
+        }
+
+        if (Cultures.Count is 0 && string.IsNullOrWhiteSpace(Words))
+        {
+            yield return Objection.Impossible(NewYeast.Nothing);
+        }
+
+        foreach (var id in Cultures.Select(c => c.CultureId).Distinct())
+        {
+            foreach (var objection in PitchGuards.Objections(before.Culture(id), AmountOf(id), before.Rules, At))
+            {
+                yield return objection;
+            }
+        }
+    }
 
     public override IEnumerable<Handover> Handovers =>
         from subject in Subjects
