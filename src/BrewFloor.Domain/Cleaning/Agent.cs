@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace BrewFloor.Domain.Cleaning;
 
 /// <summary>The families of cleaner and sanitizer; the label of the product on the shelf comes first.</summary>
@@ -27,6 +29,10 @@ public static class Agents
 
     /// <summary>Foam fills the tank through a spray ball and starves the pump.</summary>
     public static bool Foams(this Agent agent) => agent is Agent.AcidAnionic or Agent.Iodophor;
+
+    /// <summary>At what it goes through the tank, in °C; hot water that nobody measured counts as 82 °C, the least that sanitizes.</summary>
+    public static Temperature? TemperatureOf(this Agent agent, Temperature? measured) =>
+        measured ?? (agent is Agent.HotWater ? Temperature.FromDegreesCelsius(82) : null);
 
     public static bool IsSanitizer(this Agent agent) =>
         agent

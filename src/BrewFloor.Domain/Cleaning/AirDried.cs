@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 
 namespace BrewFloor.Domain.Cleaning;
 
@@ -8,4 +9,18 @@ public sealed record AirDried(Guid TankId) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank.Bath is not { } bath || tank.HoldsBeer
+            ? tank
+            : tank.WithSoil(Soil.Clean, this) with
+            {
+                Bath = null,
+                Contents = Contents.Nothing,
+                Dried = Moment.Of(this),
+                DriedAfter = bath.Kind,
+                FilledSinceDried = [],
+                FilmHurt = tank.FilmHurt.Without(hurt => hurt.Moment.At <= bath.Moment.At), // a later scratch cuts the new film too
+                PassivationUnknown = null,
+            };
 }

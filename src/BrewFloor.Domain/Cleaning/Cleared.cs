@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 
 namespace BrewFloor.Domain.Cleaning;
 
@@ -8,4 +9,10 @@ public sealed record Cleared(Guid TankId, ExposureKind Kind) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank with
+        {
+            ExposedTo = [.. tank.ExposedTo.Select(e => e.Kind == Kind ? e with { SoftPartsRenewed = true } : e)],
+        };
 }

@@ -14,4 +14,24 @@ public sealed record Drained(Guid TankId, Closure Held) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed)
+    {
+        var gas = IsUnderCarbonDioxide ? Gas.CarbonDioxide : tank.Gas;
+        var shut = tank.ShutAs(Held, gas, At);
+        var after = Held is Closure.Sealed ? shut.InDoubt() : shut.AtPressure(Pressures.None, this);
+        return tank.HoldsBeer ? after : LeftBy(tank.Contents.What, after);
+    }
+
+    private TankState LeftBy(Holding liquid, TankState tank)
+    {
+        var empty = tank with { Contents = Contents.Nothing, SanitizerIn = null };
+        return liquid is Holding.Sanitizer && tank.Soil is Soil.Clean
+            ? empty.WithoutStretches().WithSoil(Soil.Sanitized, this) with
+            {
+                Sanitized = Moment.Of(this),
+                StretchesSinceDrained = [new(Held, tank.Gas, At)],
+            }
+            : empty;
+    }
 }

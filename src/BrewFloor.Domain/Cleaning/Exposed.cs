@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 
 namespace BrewFloor.Domain.Cleaning;
 
@@ -8,4 +9,7 @@ public sealed record Exposed(Guid TankId, ExposureKind Kind, string What) : LogE
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank.ExposedAnew(new(Moment.Of(this), Kind, What));
 }

@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 using UnitsNet;
 
 namespace BrewFloor.Domain.Cleaning;
@@ -21,4 +22,16 @@ public sealed record Passivated(Guid TankId, BathKind Bath) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed)
+    {
+        var onWalls = tank.Heated(Temperature.IsHot(), this) with { ChemicalOnWalls = IsRinsed ? null : Agent.Acid };
+        return tank.HoldsBeer
+            ? onWalls
+            : onWalls.Wetted(this) with
+            {
+                Bath = new(Moment.Of(this), Bath, IsRinsed),
+                Contents = IsRinsed ? Contents.Nothing : new(Holding.Bath, Moment.Of(this)) { Agent = Agent.Acid },
+            };
+    }
 }

@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 using UnitsNet;
 
 namespace BrewFloor.Domain.Cleaning;
@@ -6,6 +7,8 @@ namespace BrewFloor.Domain.Cleaning;
 /// <summary>The sanitizer went in: contact begins. What leaves it is <see cref="Drained"/>.</summary>
 public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry
 {
+    private const string NotClean = "not-clean";
+
     /// <summary>As on the label: "1.5 %", "30 mL in 10 L".</summary>
     public string? Concentration { get; init; }
 
@@ -21,4 +24,26 @@ public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed)
+    {
+        var onWalls = tank.Heated(Agent.TemperatureOf(Temperature).IsHot(), this).HurtByChlorine(Agent, this) with
+        {
+            ChemicalOnWalls = Agent is Agent.HotWater ? null : Agent,
+        };
+        return tank.HoldsBeer
+            ? onWalls
+            : onWalls.Wetted(this).WithSoil(SoilUnder(tank), this) with
+            {
+                SanitizerIn = Moment.Of(this),
+                Contents = new(Holding.Sanitizer, Moment.Of(this)) { Agent = Agent, LabelMinutes = LabelMinutes },
+            };
+    }
+
+    // Dirt can't be sanitized. A brewer who allowed it beforehand has vouched for the walls.
+    private Soil SoilUnder(TankState tank) =>
+        tank.Soil is Soil.Clean or Soil.Sanitized
+        || tank.Allowances.Any(a => Uses(a) && a.Codes.Contains(NotClean, StringComparer.Ordinal))
+            ? Soil.Clean
+            : tank.Soil;
 }

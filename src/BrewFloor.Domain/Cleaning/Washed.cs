@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 using UnitsNet;
 
 namespace BrewFloor.Domain.Cleaning;
@@ -24,4 +25,24 @@ public sealed record Washed(Guid TankId, Agent Cleaner, Way How) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed)
+    {
+        var onWalls = tank.Heated(Cleaner.TemperatureOf(Temperature).IsHot(), this).HurtByChlorine(Cleaner, this) with
+        {
+            ChemicalOnWalls = Cleaner,
+        };
+        return tank.HoldsBeer
+            ? onWalls
+            : onWalls.Wetted(this).WithSoil(Soil.Soiled, this) with
+            {
+                Washed = Moment.Of(this),
+                RinsedAfterWash = null,
+                SoiledBeforeRinse = null,
+                Contents =
+                    How is Way.ByHand
+                        ? Contents.Nothing
+                        : new(Holding.Cleaner, Moment.Of(this)) { Agent = Cleaner, LabelMinutes = LabelMinutes },
+            };
+    }
 }

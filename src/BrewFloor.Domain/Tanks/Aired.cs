@@ -8,4 +8,7 @@ public sealed record Aired(Guid TankId) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        (tank with { Gas = Gas.Air, Hot = null }).VentedBy(this);
 }

@@ -13,7 +13,7 @@ internal static class Contained
 
     /// <summary>Wort or beer ran into the tank; gas and closure stay as they were.</summary>
     public static TankState FilledWith(this TankState tank, Guid batchId, Volume? volume, Moment moment) =>
-        tank with
+        tank.WithoutStretches() with
         {
             Contents = new(Holding.Beer, moment) { BatchId = batchId, Volume = volume },
             Heel = null,
@@ -22,7 +22,6 @@ internal static class Contained
             SoilSince = moment,
             Sanitized = null,
             SanitizerIn = null,
-            StretchesSinceDrained = [],
             Washed = null,
             RinsedAfterWash = null,
             ChemicalOnWalls = null, // so much wort has rinsed it off
@@ -55,6 +54,7 @@ internal static class Contained
             Heel = heel,
             Soil = Soil.Soiled,
             SoilSince = moment,
+            Gas = tank.Gas is Gas.CarbonDioxide ? Gas.CarbonDioxide : Gas.Unknown, // beer gives it off
             IsPressureInDoubt = tank.IsPressureInDoubt || tank.IsShut,
             LastEmptied = moment,
         };

@@ -8,4 +8,12 @@ public sealed record GasketChanged(Guid TankId, string What) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    // A new seal is a part refitted: it is not tight until it was tested.
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank.OpenedBy(this) with
+        {
+            GasketChanged = Moment.Of(this),
+            Refitted = tank.PartsOff is null ? Moment.Of(this) : null,
+        };
 }

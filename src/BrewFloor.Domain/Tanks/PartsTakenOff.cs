@@ -8,4 +8,11 @@ public sealed record PartsTakenOff(Guid TankId, string Parts) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank.OpenedBy(this) with
+        {
+            PartsOff = Moment.Of(this),
+            Refitted = null,
+        };
 }

@@ -11,4 +11,11 @@ public sealed record PressureSet(Guid TankId, Pressure Pressure) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    // A set point is told, not read: only closing the way out is taken for a fact, never letting pressure off.
+    public override TankState Change(TankState tank, Listed<HandedOver> handed)
+    {
+        var set = tank with { PressureSet = new(Pressure, Moment.Of(this)) };
+        return Pressure > Pressures.None ? set.ShutAs(Closure.Sealed, Gas.CarbonDioxide, At).InDoubt() : set;
+    }
 }

@@ -11,4 +11,6 @@ public sealed record PressureTaken(Guid TankId, Pressure Pressure) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) => tank.AtPressure(Pressure, this);
 }

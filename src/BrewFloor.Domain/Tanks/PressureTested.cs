@@ -14,4 +14,11 @@ public sealed record PressureTested(Guid TankId, bool Passed) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        tank with
+        {
+            PressureTested = Moment.Of(this),
+            PressureTestFailed = !Passed,
+        };
 }

@@ -13,4 +13,7 @@ public sealed record ProbeCalibrated(Guid TankId, string What, bool Passed) : Lo
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        Passed ? tank with { ProbeCalibrated = Moment.Of(this) } : tank;
 }

@@ -17,4 +17,9 @@ public sealed record Purged(Guid TankId, Gas Gas) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
+        Pressure > Pressures.None
+            ? tank.ShutAs(Closure.Sealed, Gas, At).AtPressure(Pressure.Value, this)
+            : tank.ShutAs(tank.Closure, Gas, At);
 }

@@ -44,10 +44,19 @@ public sealed record Contents(Holding What, Moment Since)
     public Volume? Volume { get; init; }
 
     public Agent? Agent { get; init; }
+
+    /// <summary>The label's own least contact of that agent, in minutes.</summary>
+    public Duration? LabelMinutes { get; init; }
 }
 
 /// <summary>From when a closure held; the next one ends it.</summary>
 public readonly record struct Stretch(Closure Closure, Gas Gas, DateTimeOffset From);
+
+/// <summary>How long it stood shut in each way, summed up: what older stretches come to.</summary>
+public readonly record struct StoodShut(TimeSpan Open, TimeSpan Closed, TimeSpan Sealed);
+
+/// <summary>Pressures above the step below it, up to this one (kPa gauge), have held since this moment.</summary>
+public readonly record struct PressureStep(Pressure Pressure, Moment Since);
 
 /// <summary>A measured value and when it was read.</summary>
 public readonly record struct Measured<T>(T Value, Moment Moment);
@@ -76,11 +85,20 @@ public sealed record TankState(Guid Id) : State(Id)
     /// <summary>The closures since the sanitizer was drained; empty when nothing is counted.</summary>
     public Listed<Stretch> StretchesSinceDrained { get; init; }
 
+    /// <summary>Stretches since draining that are too old to be kept one by one.</summary>
+    public StoodShut StoodSinceDrained { get; init; }
+
+    /// <summary>The first opening since the sanitizer was drained.</summary>
+    public Moment? OpenedSinceDrained { get; init; }
+
     /// <summary>The last pressure known, kPa gauge: a reading, or 0 when it was vented or opened. Null: unknown.</summary>
     public Measured<Pressure>? Pressure { get; init; }
 
     /// <summary>It was closed, sealed or warmed since the pressure was last known.</summary>
     public bool IsPressureInDoubt { get; init; }
+
+    /// <summary>Rising steps up to the last pressure: since when it has been above any limit. Empty at none.</summary>
+    public Listed<PressureStep> PressureSteps { get; init; }
 
     public Measured<Temperature>? Temperature { get; init; }
 
@@ -95,6 +113,9 @@ public sealed record TankState(Guid Id) : State(Id)
 
     public Moment SoilSince { get; init; }
 
+    /// <summary>It was soiled and only rinsed since: when it was soiled.</summary>
+    public Moment? SoiledBeforeRinse { get; init; }
+
     /// <summary>The last wash, until soil voids it.</summary>
     public Moment? Washed { get; init; }
 
@@ -104,7 +125,7 @@ public sealed record TankState(Guid Id) : State(Id)
     /// <summary>The last chemical on the walls, until rinsed.</summary>
     public Agent? ChemicalOnWalls { get; init; }
 
-    /// <summary>The last hot step, until it was aired, vented or read cold.</summary>
+    /// <summary>The last hot step, until it was aired, read cold or cooled by a cold liquid.</summary>
     public Moment? Hot { get; init; }
 
     public Moment? SanitizerIn { get; init; }
@@ -143,18 +164,28 @@ public sealed record TankState(Guid Id) : State(Id)
 
     public Moment? LeakTested { get; init; }
 
+    /// <summary>The last leak test failed.</summary>
+    public bool Leaks { get; init; }
+
     public Moment? GasketChanged { get; init; }
 
+    /// <summary>The last test, passed or not.</summary>
     public Moment? ReliefTested { get; init; }
 
     /// <summary>The last relief valve test failed.</summary>
     public bool ReliefFailed { get; init; }
 
+    /// <summary>The last test, passed or not.</summary>
     public Moment? PressureTested { get; init; }
+
+    public bool PressureTestFailed { get; init; }
 
     public Moment? ProbeCalibrated { get; init; }
 
     // Service and times.
+
+    /// <summary>The first line of its log.</summary>
+    public Moment? Begun { get; init; }
 
     public OutOfServiceSince? OutOfService { get; init; }
 
@@ -169,7 +200,8 @@ public sealed record TankState(Guid Id) : State(Id)
     /// <summary>No way out for gas.</summary>
     public bool IsShut => Closure is Closure.Closed or Closure.Sealed;
 
-    protected override State Changed(LogEntry entry, Listed<HandedOver> handed) => entry.Change(this, handed);
+    protected override State Changed(LogEntry entry, Listed<HandedOver> handed) =>
+        entry.Change(Begun is null ? this with { Begun = Moment.Of(entry) } : this, handed);
 }
 
 /// <summary>Out of service, since when and why.</summary>

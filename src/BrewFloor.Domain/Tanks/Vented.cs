@@ -8,4 +8,6 @@ public sealed record Vented(Guid TankId) : LogEntry
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
+
+    public override TankState Change(TankState tank, Listed<HandedOver> handed) => tank.VentedBy(this);
 }
