@@ -85,7 +85,9 @@ internal sealed class PlayedFloor(Floor empty)
 
         var stored = entry is Corrected corrected ? corrected with { Replacement = anew!.Value.Entry } : entry;
         var log = Log.Append((Log.Count + 1, stored));
-        var ofThem = log.Where(line => firstIds.Contains(FirstId(line.Entry.Id)) || line.Entry is Struck);
+        var ofThem = log.Where(line =>
+            line.Entry is Struck || firstIds.Contains(line.Entry is Corrected c ? c.Entry : line.Entry.Id)
+        );
         (long, LogEntry, Listed<Objection>)[] standing =
         [
             .. AsItStands.Of(ofThem).Select(e => (SeqOf(e.Id), e, anew?.Judged ?? JudgedAs(e.Id))),

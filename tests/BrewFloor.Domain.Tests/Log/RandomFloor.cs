@@ -99,11 +99,26 @@ internal sealed class RandomFloor(int seed)
     /// <summary>A tank that fits; now and then, on purpose, any.</summary>
     public (Tank Thing, TankState State)? Tank(Floor floor, Func<Tank, TankState, bool> fits)
     {
+        var isWrong = Chance(Wrong);
         (Tank Thing, TankState State)[] tanks =
         [
-            .. Chance(Wrong) ? floor.Tanks : floor.Tanks.Where(t => !t.Thing.IsRetired && fits(t.Thing, t.State)),
+            .. floor.Tanks.Where(t =>
+                !IsInTheYard(t.Thing) && (isWrong || (!t.Thing.IsRetired && fits(t.Thing, t.State)))
+            ),
         ];
         return tanks.Length is 0 ? null : OneOf<(Tank, TankState)>(tanks);
+    }
+
+    /// <summary>A tank that stands in the yard, of which the log says nothing yet.</summary>
+    public static Tank? InTheYard(Floor floor)
+    {
+        Tank[] yard =
+        [
+            .. floor
+                .Tanks.Where(t => IsInTheYard(t.Thing) && t.State == new TankState(t.Thing.Id))
+                .Select(t => t.Thing),
+        ];
+        return yard.Length is 0 ? null : yard[0];
     }
 
     /// <summary>Any tank in use.</summary>
@@ -129,6 +144,8 @@ internal sealed class RandomFloor(int seed)
             ? (tank, state, OneOf<(Batch, BatchState State)>([.. floor.Batches]).State)
             : (tank, state, beer);
     }
+
+    private static bool IsInTheYard(Tank tank) => tank.Code.StartsWith('Y');
 
     private string NextKind()
     {
@@ -193,6 +210,7 @@ internal sealed class RandomFloor(int seed)
             .. from n in Enumerable.Range(1, 3)
             select Rated(Make($"T{n}", TankType.BrightTank, Material.Stainless, 260)),
             .. from n in Enumerable.Range(1, 2) select Make($"S{n}", TankType.PlasticConical, Material.Plastic, 60),
+            .. from n in Enumerable.Range(1, 120) select Make($"Y{n}", TankType.Bucket, Material.Plastic, 30),
             Make("E1", TankType.Bucket, Material.Plastic, 30) with
             {
                 IsOpenType = true,

@@ -60,13 +60,12 @@ internal static class RandomTanks
     public static bool IsEmpty(Tank tank, TankState state) => state.Contents.What is Holding.Nothing;
 
     private static TankTakenOver? TakenOver(RandomFloor r, Floor floor) =>
-        r.Tank(floor, (_, state) => state == new TankState(state.Id)) is { } tank
-            ? new TankTakenOver(tank.Thing.Id)
+        RandomFloor.InTheYard(floor) is { } tank
+            ? new TankTakenOver(tank.Id)
             {
                 Soil = r.OneOf(Soil.Unknown, Soil.Soiled, Soil.Clean),
                 Gas = r.Any<Gas>(),
                 Closure = r.OneOf(Closure.Open, Closure.Vented, Closure.Closed),
-                IsNeverPassivated = r.Chance(0.2),
             }
             : null;
 
