@@ -28,7 +28,39 @@ public sealed record BatchTakenOver(Guid TankId, NewBatch NewBatch) : LogEntry
 
     public override HandedOver? HandedOverBy(State giver) => Carried.By(giver);
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Volume is { } volume ? Volumes.Nothing(volume) : [],
+            .. Gravity?.Unreadable() ?? [],
+            .. Occupied.Objections(tank, state),
+            .. KnownAlready(before),
+            .. Later(FilledAt),
+            .. Later(PitchedAt),
+            .. Volume is { } full && full.Liters > tank.Total.Liters
+                ? [Fit.OverTotal(tank, full)]
+                : Array.Empty<Objection>(),
+        ];
+    }
+
+    private IEnumerable<Objection> KnownAlready(Floor before)
+    {
+        var (batch, state) = before.Batch(BatchId);
+        if (state.Filled is not null)
+        {
+            yield return Objection.Impossible("batch-known", new Number("batch", batch.Number));
+        }
+    }
+
+    private IEnumerable<Objection> Later(DateTimeOffset? before)
+    {
+        if (before is { } at && at > At)
+        {
+            yield return Objection.Impossible("after-taking-over", new Number("at", at));
+        }
+    }
 
     /// <summary>The tank is no emptier for what nobody wrote down: filled when the beer was, if that is known.</summary>
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>

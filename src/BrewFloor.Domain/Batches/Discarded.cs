@@ -12,7 +12,18 @@ public sealed record Discarded(Guid TankId, Guid BatchId, Volume Volume, string 
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Beer.NotIn(TankId, BatchId, before),
+            .. Volumes.Nothing(Volume),
+            .. Volumes.MoreOutThanIn(TankId, BatchId, Volume, before),
+            .. Vacuum.WhenLettingOut(tank, state),
+            .. IsRest ? Volumes.Missing(TankId, BatchId, Volume, before) : [],
+        ];
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         IsRest ? tank.EmptiedOf(heel: null, Moment.Of(this)) : tank.Without(BatchId, Volume);

@@ -18,10 +18,33 @@ public sealed record Packaged(Guid TankId, Guid BatchId, Volume Volume, Listed<C
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Beer.NotIn(TankId, BatchId, before),
+            .. Volumes.Nothing(Volume),
+            .. Volumes.BelowNothing(HeelLeft),
+            .. Volumes.MoreOutThanIn(TankId, BatchId, Gone, before),
+            .. Leaving.HopsMetYeast(BatchId, Containers, before),
+            .. Leaving.Unfinished(TankId, BatchId, before),
+            .. IsPurged
+                ? Array.Empty<Objection>()
+                : [Objection.Caution("containers-not-purged", new Number("tank", tank.Code))],
+            .. Vacuum.WhenLettingOut(tank, state),
+            .. IsRest ? Volumes.Missing(TankId, BatchId, Gone, before) : [],
+            .. Volumes.LargeHeel(TankId, BatchId, HeelLeft, before),
+        ];
+    }
+
+    private Volume HeelLeft => IsRest ? Heel ?? Litres.None : Litres.None;
+
+    /// <summary>All that leaves the tank's books, in L.</summary>
+    private Volume Gone => Books.Sum(Volume, HeelLeft);
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
-        IsRest ? tank.EmptiedOf(Heel, Moment.Of(this)) : tank.Without(BatchId, Volume);
+        IsRest ? tank.EmptiedOf(HeelLeft, Moment.Of(this)) : tank.Without(BatchId, Volume);
 
     public override BatchState Change(BatchState batch, Listed<HandedOver> handed)
     {
@@ -29,6 +52,6 @@ public sealed record Packaged(Guid TankId, Guid BatchId, Volume Volume, Listed<C
         {
             Packaged = Moment.Of(this),
         };
-        return IsRest ? after.Emptied(TankId, Heel ?? Litres.None, Moment.Of(this)) : after;
+        return IsRest ? after.Emptied(TankId, HeelLeft, Moment.Of(this)) : after;
     }
 }

@@ -69,6 +69,9 @@ public sealed record HouseRules(int Version, TimeZoneInfo Zone, Length Altitude)
 
     public double StablePlato { get; init; } = 0.1;
 
+    /// <summary>In SG: what takes the place of <see cref="StablePlato"/> when one of the two is by hydrometer.</summary>
+    public double StableHydrometer { get; init; } = 0.001;
+
     // Yeast; CP.
     public TimeSpan CountAfter { get; init; } = TimeSpan.FromDays(4);
 

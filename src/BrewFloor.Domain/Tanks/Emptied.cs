@@ -9,7 +9,19 @@ public sealed record Emptied(Guid TankId, Guid BatchId, Volume Heel) : LogEntry
 {
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Beer.NotIn(TankId, BatchId, before),
+            .. Volumes.BelowNothing(Heel),
+            .. Volumes.MoreOutThanIn(TankId, BatchId, Heel, before),
+            .. Vacuum.WhenLettingOut(tank, state),
+            .. Volumes.Missing(TankId, BatchId, Heel, before),
+            .. Volumes.LargeHeel(TankId, BatchId, Heel, before),
+        ];
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank.EmptiedOf(Heel, Moment.Of(this));

@@ -14,7 +14,25 @@ public sealed record FillPlanned(Guid TankId, Guid BatchId, DateTimeOffset Plann
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Volumes.Nothing(Volume),
+            .. Beer.IsGone(BatchId, before),
+            .. Fit.Objections(tank, Volume),
+            .. PlannedAlready(tank, state),
+        ];
+    }
+
+    private IEnumerable<Objection> PlannedAlready(Tank tank, TankState state)
+    {
+        if (state.Planned is { } other && other.BatchId != BatchId)
+        {
+            yield return Objection.Caution("planned-already", new("tank", tank.Code), new("planned", other.At));
+        }
+    }
 
     /// <summary>The last plan counts.</summary>
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>

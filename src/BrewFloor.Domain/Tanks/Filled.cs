@@ -32,7 +32,24 @@ public sealed record Filled(Guid TankId, Guid BatchId, Volume Volume) : LogEntry
 
     public override HandedOver? HandedOverBy(State giver) => Carried.By(giver);
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Volumes.Nothing(Volume),
+            .. Fit.LevelOutside(tank, Level),
+            .. Gravity?.Unreadable() ?? [],
+            .. Beer.IsGone(BatchId, before),
+            .. Taken(tank, state),
+            .. Fit.Objections(tank, Volume),
+        ];
+    }
+
+    private IEnumerable<Objection> Taken(Tank tank, TankState state) =>
+        state.BatchId == BatchId
+            ? [Objection.Impossible("topped-up-wanted", new Number("tank", tank.Code))]
+            : Occupied.Objections(tank, state);
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank.FilledWith(BatchId, Volume, Moment.Of(this))

@@ -21,7 +21,26 @@ public sealed record LevelMeasured(Guid TankId, Volume Volume) : LogEntry
     public override IEnumerable<Subject> Subjects =>
         BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Beer.NotNamed(TankId, BatchId, before),
+            .. NothingIn(tank, state),
+            .. Fit.LevelOutside(tank, Level),
+            .. Volumes.BelowNothing(Volume),
+            .. Volume.Liters > tank.Total.Liters ? [Fit.OverTotal(tank, Volume)] : Array.Empty<Objection>(),
+        ];
+    }
+
+    private IEnumerable<Objection> NothingIn(Tank tank, TankState state)
+    {
+        if (BatchId is null && state.Contents.What is Holding.Nothing)
+        {
+            yield return Objection.Impossible("nothing-in-tank", new Number("tank", tank.Code));
+        }
+    }
 
     /// <summary>Also what was unknown is known now; beer only together with its batch, so that both books agree.</summary>
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>

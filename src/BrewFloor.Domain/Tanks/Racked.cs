@@ -28,7 +28,47 @@ public sealed record Racked(Guid FromId, Guid ToId, Guid BatchId, Volume Volume,
 
     public override HandedOver? HandedOverBy(State giver) => Carried.By(giver);
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (to, state) = before.Tank(ToId);
+        return
+        [
+            .. Ends(before),
+            .. Occupied.ByAnother(to, state, BatchId),
+            .. Volumes.Nothing(Volume),
+            .. Volumes.BelowNothing(Left),
+            .. Volumes.MoreOutThanIn(FromId, BatchId, Gone, before),
+            .. Fit.Objections(to, Books.Sum(state.Contents.Volume ?? Litres.None, Volume)),
+            .. Leaving.Unfinished(FromId, BatchId, before),
+            .. Leaving.HopsMetYeast(BatchId, into: [], before),
+            .. NotPurged(to, state),
+            .. LettingOut(before),
+            .. IsRest ? Volumes.Missing(FromId, BatchId, Gone, before) : [],
+        ];
+    }
+
+    /// <summary>All that leaves the first tank's books, in L.</summary>
+    private Volume Gone => IsRest ? Books.Sum(Volume, Left) : Volume;
+
+    private IEnumerable<Objection> Ends(Floor before) =>
+        FromId == ToId
+            ? [Objection.Impossible("same-tank", new Number("tank", before.Tank(ToId).Thing.Code))]
+            : Beer.NotIn(FromId, BatchId, before);
+
+    private IEnumerable<Objection> LettingOut(Floor before)
+    {
+        var (from, state) = before.Tank(FromId);
+        return Vacuum.WhenLettingOut(from, state);
+    }
+
+    /// <summary>An open type holds no gas, so nobody can be asked to purge it; nor is beer purged that is there already.</summary>
+    private IEnumerable<Objection> NotPurged(Tank to, TankState state)
+    {
+        if (!to.IsOpenType && state.BatchId != BatchId && state.Gas is not Gas.CarbonDioxide)
+        {
+            yield return Objection.Caution("target-not-purged", new Number("tank", to.Code));
+        }
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank.Id == ToId ? ChangeTo(tank).Met(handed, BatchId, Moment.Of(this))

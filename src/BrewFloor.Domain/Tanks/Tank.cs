@@ -54,6 +54,8 @@ public sealed record ReliefValve(Pressure Setting, DateOnly TestedOn);
 /// <summary>What a tank is. Edited like any other thing, never changed by the log.</summary>
 public sealed record Tank(Guid Id, string Code)
 {
+    private readonly double? _headspaceWanted;
+
     /// <summary>Raised by every edit; an entry by level keeps the version it was converted with.</summary>
     public int Version { get; init; } = 1;
 
@@ -85,8 +87,12 @@ public sealed record Tank(Guid Id, string Code)
     /// <summary>A type whose lid is no seal: opening it spoils nothing that wasn't open already.</summary>
     public bool IsOpenType { get; init; }
 
-    /// <summary>The share of the total volume that foam wants free; 0 to 0.5.</summary>
-    public double HeadspaceWanted { get; init; } = 0.20; // CP: 15 to 25 %
+    /// <summary>The share of the total volume that foam wants free; 0 to 0.5. Not said: 0.20 (CP: 15 to 25 %), none in a bright tank.</summary>
+    public double HeadspaceWanted
+    {
+        get => _headspaceWanted ?? (Type is TankType.BrightTank ? 0 : 0.20);
+        init => _headspaceWanted = value;
+    }
 
     public DateOnly? OnLoanFrom { get; init; }
 

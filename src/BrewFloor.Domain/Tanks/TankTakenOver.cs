@@ -28,7 +28,24 @@ public sealed record TankTakenOver(Guid TankId) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        foreach (var objection in Occupied.Objections(tank, state))
+        {
+            yield return objection;
+        }
+
+        if (Contents is Holding.Beer)
+        {
+            yield return Objection.Impossible("beer-by-batch", new Number("tank", tank.Code));
+        }
+
+        if (DriedOn is { } dried && dried > before.Rules.DateOf(At))
+        {
+            yield return Objection.Impossible("dried-later", new("tank", tank.Code), new("dried", dried));
+        }
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank with

@@ -31,7 +31,8 @@ public sealed record TemperatureTaken(Guid TankId, Temperature Temperature) : Lo
     public override HandedOver? HandedOverBy(State giver) =>
         giver is TankState { TemperatureSet: { } set } tank ? new SetPoint(tank.Subject, set.Value) : null;
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before) =>
+        [.. BatchId is { } batch ? Beer.NotIn(TankId, batch, before) : [], .. Readable.Objections(Temperature)];
 
     /// <summary>Gas that warms in a shut tank pushes: the last pressure read no longer holds.</summary>
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>

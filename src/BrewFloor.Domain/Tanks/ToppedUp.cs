@@ -17,7 +17,18 @@ public sealed record ToppedUp(Guid TankId, Guid BatchId, Volume Volume) : LogEnt
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), Subject.Batch(BatchId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Beer.NotIn(TankId, BatchId, before),
+            .. Volumes.Nothing(Volume),
+            .. Fit.LevelOutside(tank, Level),
+            .. Gravity?.Unreadable() ?? [],
+            .. Fit.Objections(tank, Books.Sum(state.Contents.Volume ?? Litres.None, Volume)),
+        ];
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank.With(BatchId, booked => Books.Sum(booked, Volume));
