@@ -1,6 +1,7 @@
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Tanks;
+using BrewFloor.Domain.Yeast;
 using UnitsNet;
 using static BrewFloor.Domain.Tests.Tanks.TankLogs;
 
@@ -70,6 +71,10 @@ internal static class BeerLogs
 
     public static GravityTaken ByHydrometer(double gravity, Tank? tank = null) =>
         new((tank ?? K3).Id, Batch118.Id, Sg(gravity) with { Instrument = Instrument.Hydrometer });
+
+    /// <summary>Yeast that is no culture of this house.</summary>
+    public static Pitched Pitched(Tank? tank = null) =>
+        new((tank ?? K3).Id, Batch118.Id, []) { Words = "dry yeast from the drawer" };
 
     public static PhTaken Ph(double ph) => new(K3.Id, ph) { BatchId = Batch118.Id };
 
