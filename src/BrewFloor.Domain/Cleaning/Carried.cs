@@ -41,18 +41,7 @@ internal static class Meeting
             .OfType<Carried>()
             .SelectMany(Exposures)
             .Distinct()
-            .Aggregate(
-                tank,
-                (met, it) =>
-                    met with
-                    {
-                        ExposedTo =
-                        [
-                            .. met.ExposedTo.Without(e => (e.Kind, e.What) == it),
-                            new(moment, it.Kind, it.What) { BatchId = batchId },
-                        ],
-                    }
-            );
+            .Aggregate(tank, (met, it) => met.ExposedAnew(new(moment, it.Kind, it.What) { BatchId = batchId }));
 
     public static BatchState Met(this BatchState batch, Listed<HandedOver> handed) =>
         handed

@@ -6,5 +6,11 @@ namespace BrewFloor.Domain.Log;
 /// <remarks><c>StopsTests</c> compares them with what the guards say.</remarks>
 public static class Stops
 {
-    public static readonly FrozenSet<string> CanBeAllowed = FrozenSet.Create(StringComparer.Ordinal, "not-sanitized");
+    public static readonly FrozenSet<string> CanBeAllowed = FrozenSet.Create(
+        StringComparer.Ordinal,
+        "heating-empty",
+        "hop-creep-sealed",
+        "not-sanitized",
+        "would-freeze"
+    );
 }
