@@ -1,0 +1,115 @@
+using BrewFloor.Domain;
+using BrewFloor.Domain.Log;
+using BrewFloor.Store.House;
+using Npgsql;
+
+namespace BrewFloor.Store.Log;
+
+/// <summary>
+/// The one way in: locks what the entries are about, judges them, numbers and writes them, folds them, keeps the jobs, tells
+/// the pages. One transaction in three round trips.
+/// </summary>
+public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
+{
+    private const int Tries = 4; // the first and three more
+
+    /// <summary>What is cut from the statements by a test that wants to see what they are for.</summary>
+    internal string RowLock { get; init; } = Opening.RowLock;
+
+    internal string HeadLock { get; init; } = Writing.HeadLock;
+
+    private readonly KindsStored _kinds = new();
+
+    public async Task<Appended> AppendAsync(LogRequest request, CancellationToken stop)
+    {
+        HashSet<Subject> also = [];
+        for (var attempt = 1; ; )
+        {
+            try
+            {
+                if (await TryAppendAsync(request, also, stop) is { } appended)
+                {
+                    return appended;
+                }
+
+                // It reached somebody whose lock it didn't hold: the set has grown, so from the start with all of them.
+            }
+            catch (PostgresException e) when (attempt < Tries && IsWorthAnotherTry(e))
+            {
+                // Nothing was written: the transaction is gone, so the whole of it is done again.
+                attempt++;
+            }
+        }
+    }
+
+    /// <summary>"May I?": what the floor says to each entry, with nothing locked and nothing stored.</summary>
+    /// <returns>One verdict for each entry that isn't in the log yet.</returns>
+    public async Task<Listed<Judged>> CheckAsync(LogRequest request, CancellationToken stop)
+    {
+        HashSet<Subject> also = [];
+        while (true)
+        {
+            await using var connection = await database.OpenConnectionAsync(stop);
+            await using var transaction = await connection.BeginTransactionAsync(
+                System.Data.IsolationLevel.RepeatableRead,
+                stop
+            );
+            var session = await Session.OpenAsync(connection, request, also, rules, rowLock: "", stop);
+            if (session is { Conflict: null } && await session.HearAsync(stop))
+            {
+                return [.. session.Entries.Select(e => new Judged(e.Entry.Id, e.Verdict))];
+            }
+
+            if (session?.Conflict is not null)
+            {
+                return [];
+            }
+        }
+    }
+
+    private async Task<Appended?> TryAppendAsync(LogRequest request, HashSet<Subject> also, CancellationToken stop)
+    {
+        await using var connection = await database.OpenConnectionAsync(stop);
+        await using var transaction = await connection.BeginTransactionAsync(stop);
+        var session = await Session.OpenAsync(connection, request, also, rules, RowLock, stop);
+        if (session is null)
+        {
+            return null;
+        }
+
+        if (session.Conflict is { } taken)
+        {
+            return new Appended.Conflict(taken);
+        }
+
+        if (!await session.HearAsync(stop))
+        {
+            return null;
+        }
+
+        if (session.Entries.Any(e => !e.Verdict.Allows(e.Sent.Answer)))
+        {
+            return new Appended.Refused([
+                .. session
+                    .Entries.Where(e => e.Verdict.Objections is not [])
+                    .Select(e => new Judged(e.Entry.Id, e.Verdict)),
+            ]);
+        }
+
+        var written = await new Writing(connection, session, _kinds) { Head = HeadLock }.WriteAsync(stop);
+        await transaction.CommitAsync(stop);
+        _kinds.Committed(session.Entries.Select(e => EntryKinds.NameOf(e.Entry)));
+        return new Appended.Stored([
+            .. request.Entries.Select(s => s.Entry.Id).Distinct().Select(id => session.Outcome(id, written)),
+        ]);
+    }
+
+    // A second sender of one id may reach the insert first: on the next try it is found where it stands.
+    private static bool IsWorthAnotherTry(PostgresException e) =>
+        e
+            is { SqlState: PostgresErrorCodes.DeadlockDetected or PostgresErrorCodes.SerializationFailure }
+                or {
+                    SqlState: PostgresErrorCodes.UniqueViolation,
+                    ConstraintName: "pk_entries" or "pk_batches" or "pk_cultures"
+                };
+}

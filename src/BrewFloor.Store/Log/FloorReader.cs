@@ -1,0 +1,187 @@
+using BrewFloor.Domain.Log;
+using BrewFloor.Store.House;
+using BrewFloor.Store.Jobs;
+using Npgsql;
+
+namespace BrewFloor.Store.Log;
+
+/// <summary>What pages ask of the floor. Reads only, nothing here locks; one round trip each.</summary>
+public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
+{
+    private const string None = "false";
+
+    private const string InTanks = """
+        t.id IN (SELECT batch_id FROM tank_occupancies WHERE upper_inf(during)
+                 UNION SELECT (state -> 'planned' ->> 'batch_id')::uuid FROM states WHERE kind = 'tank')
+        """;
+
+    /// <summary>Every tank in the house, the beer in them, and every open job.</summary>
+    public Task<FloorView> FloorAsync(CancellationToken stop) =>
+        ViewAsync(new("NOT t.is_retired", InTanks, None, "true"), stop);
+
+    /// <summary>Every tank, retired ones too.</summary>
+    public Task<FloorView> InventoryAsync(CancellationToken stop) => ViewAsync(new("true", None, None, None), stop);
+
+    /// <summary>A tank, the beer in it or planned for it, the cultures of that beer, and what is due on either.</summary>
+    /// <returns>Null: no tank has this code (without case).</returns>
+    public async Task<FloorView?> TankAsync(string code, CancellationToken stop)
+    {
+        const string Batch = """
+            SELECT unnest(ARRAY[(s.state -> 'contents' ->> 'batch_id')::uuid, (s.state -> 'planned' ->> 'batch_id')::uuid])
+            FROM tanks k JOIN states s ON s.subject_id = k.id WHERE k.code = upper($1)
+            """;
+        var view = await ViewAsync(
+            new(
+                "t.code = upper($1)",
+                $"t.id IN ({Batch})",
+                None,
+                $"subject_id IN (SELECT id FROM tanks WHERE code = upper($1)) OR subject_id IN ({Batch})"
+            ),
+            stop,
+            code
+        );
+        return view.Floor.Tanks is [] ? null : view;
+    }
+
+    /// <summary>A batch, its tanks, the cultures pitched into it and harvested from it, and what is due on any of them.</summary>
+    /// <returns>Null: there is no such batch.</returns>
+    public async Task<FloorView?> BatchAsync(int number, CancellationToken stop)
+    {
+        const string Kin = """
+            SELECT o.subject_id FROM batches b JOIN entry_subjects m ON m.subject_id = b.id AND m.until IS NULL
+            JOIN entry_subjects o ON o.entry_id = m.entry_id AND o.until IS NULL WHERE b.number = $1
+            """;
+        var view = await ViewAsync(
+            new($"t.id IN ({Kin})", "t.number = $1", $"t.id IN ({Kin})", $"subject_id IN ({Kin})"),
+            stop,
+            number
+        );
+        return view.Floor.Batches is [] ? null : view;
+    }
+
+    /// <summary>Batches that anything was ever logged about, the newest first.</summary>
+    /// <param name="before">The number to continue below.</param>
+    public Task<FloorView> BatchesAsync(int? before, int limit, CancellationToken stop) =>
+        ViewAsync(
+            new(
+                "t.id IN (SELECT tank_id FROM tank_occupancies WHERE upper_inf(during))",
+                $"t.number < $1 AND s.entries > 0 ORDER BY t.number DESC LIMIT {limit}",
+                None,
+                None
+            ),
+            stop,
+            before ?? int.MaxValue
+        );
+
+    /// <summary>Every culture that was ever logged, the newest first, and what is due on them.</summary>
+    public Task<FloorView> CulturesAsync(CancellationToken stop) =>
+        ViewAsync(new(None, None, "s.entries > 0 ORDER BY t.number DESC", "subject_kind = 'culture'"), stop);
+
+    /// <summary>A culture, the batches it went into and came from, and what is due on it.</summary>
+    /// <returns>Null: there is no such culture.</returns>
+    public async Task<FloorView?> CultureAsync(Guid id, CancellationToken stop)
+    {
+        const string Kin = """
+            SELECT o.subject_id FROM entry_subjects m
+            JOIN entry_subjects o ON o.entry_id = m.entry_id AND o.until IS NULL WHERE m.subject_id = $1 AND m.until IS NULL
+            """;
+        var view = await ViewAsync(
+            new($"t.id IN ({Kin})", $"t.id IN ({Kin})", $"t.id = $1 OR t.id IN ({Kin})", "subject_id = $1"),
+            stop,
+            id
+        );
+        return view.Floor.Cultures.Any(c => c.Thing.Id == id) ? view : null;
+    }
+
+    /// <summary>Every open job, with the tanks, batches and cultures that it is about.</summary>
+    public Task<FloorView> JobsAsync(CancellationToken stop)
+    {
+        const string Open = "SELECT unnest(ARRAY[subject_id, tank_id]) FROM jobs WHERE resolved_at IS NULL";
+        return ViewAsync(new($"t.id IN ({Open})", $"t.id IN ({Open})", $"t.id IN ({Open})", "true"), stop);
+    }
+
+    /// <summary>Just these, for a form that asks the same question as the door will.</summary>
+    public Task<FloorView> ForAsync(IEnumerable<Subject> subjects, CancellationToken stop)
+    {
+        Guid[] ids = [.. subjects.Select(s => s.Id)];
+        return ViewAsync(new("t.id = ANY($1)", "t.id = ANY($1)", "t.id = ANY($1)", "subject_id = ANY($1)"), stop, ids);
+    }
+
+    /// <summary>A subject as it was just after a moment.</summary>
+    /// <param name="at">The moment, inclusive.</param>
+    /// <param name="known">As we knew it then; null: as we know it now.</param>
+    public async Task<AsItWas> AsItWasAsync(
+        Subject subject,
+        DateTimeOffset at,
+        DateTimeOffset? known,
+        CancellationToken stop
+    )
+    {
+        await using var connection = await database.OpenConnectionAsync(stop);
+        var seq = known is { } moment ? await SeqAtAsync(connection, moment, stop) : Timelines.Today;
+        var to = Times.Cut(at);
+        var just = to.AddTicks(TimeSpan.TicksPerMicrosecond);
+        var timelines = await Timelines.ReadAsync(connection, [subject], just, to, seq, stop);
+        return new(timelines.Before[subject], to, known);
+    }
+
+    private static async Task<long> SeqAtAsync(
+        NpgsqlConnection connection,
+        DateTimeOffset known,
+        CancellationToken stop
+    )
+    {
+        await using var batch = connection.CreateBatch();
+        batch.Add(
+            "SELECT seq FROM entries WHERE recorded <= $1 ORDER BY recorded DESC, seq DESC LIMIT 1",
+            Times.Cut(known)
+        );
+        return await batch.ExecuteScalarAsync(stop) is long seq ? seq : 0;
+    }
+
+    private async Task<FloorView> ViewAsync(Wanted wanted, CancellationToken stop, params object[] values)
+    {
+        await using var connection = await database.OpenConnectionAsync(stop);
+        await using var batch = connection.CreateBatch();
+        batch.Add("SELECT clock_timestamp()");
+        batch.Add(RulesOnHand.Question, rules.Version);
+        var parts = new[] { ("tanks", wanted.Tanks), ("batches", wanted.Batches), ("cultures", wanted.Cultures) };
+        foreach (var (table, where) in parts)
+        {
+            Add(batch, Opening.Question(table).Replace("t.id = ANY($1)", where, StringComparison.Ordinal), values);
+        }
+
+        Add(
+            batch,
+            $"{OpenJob.Columns} WHERE resolved_at IS NULL AND ({wanted.Jobs}) ORDER BY overdue_at, due_at",
+            values
+        );
+        await using var reader = await batch.ExecuteReaderAsync(stop);
+        await reader.ReadAsync(stop);
+        var opened = new Opened { Recorded = reader.At(0) };
+        await reader.NextResultAsync(stop);
+        await reader.ReadAsync(stop);
+        opened.Rules = rules.Read(reader);
+        List<Subject> order = [];
+        foreach (var (kind, _) in SubjectKinds.InLockOrder)
+        {
+            await reader.NextResultAsync(stop);
+            await Opening.ReadThingsAsync(opened, kind, reader, stop, order);
+        }
+
+        await reader.NextResultAsync(stop);
+        while (await reader.ReadAsync(stop))
+        {
+            opened.Jobs.Add(OpenJob.Read(reader));
+        }
+
+        var states = opened.Kept.ToDictionary(k => k.Key, k => k.Value.State);
+        return new(opened.Recorded, opened.Things.Floor(opened.Rules, states, order), [.. opened.Jobs]);
+    }
+
+    private static void Add(NpgsqlBatch batch, string text, object[] values) =>
+        batch.Add(text, text.Contains("$1", StringComparison.Ordinal) ? values : []);
+
+    /// <summary>Which of each, as SQL; the one parameter is $1.</summary>
+    private sealed record Wanted(string Tanks, string Batches, string Cultures, string Jobs);
+}

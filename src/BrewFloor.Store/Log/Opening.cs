@@ -1,0 +1,198 @@
+using BrewFloor.Domain.House;
+using BrewFloor.Domain.Log;
+using BrewFloor.Store.Batches;
+using BrewFloor.Store.House;
+using BrewFloor.Store.Jobs;
+using BrewFloor.Store.Tanks;
+using BrewFloor.Store.Yeast;
+using Npgsql;
+
+namespace BrewFloor.Store.Log;
+
+/// <summary>A subject's stored state.</summary>
+internal sealed record Kept(State State, int Entries, DateTimeOffset LastAt, int FoldVersion);
+
+/// <summary>What an id already stands for.</summary>
+internal sealed record FirstOutcome(byte[] Hash, long Seq, DateTimeOffset At)
+{
+    public static FirstOutcome Read(NpgsqlDataReader reader) =>
+        new(reader.GetFieldValue<byte[]>(1), reader.GetInt64(2), reader.At(3));
+}
+
+/// <summary>Everything a request is judged by, read once its subjects are locked.</summary>
+internal sealed class Opened
+{
+    public DateTimeOffset Recorded { get; set; }
+
+    public HouseRules Rules { get; set; } = null!;
+
+    public Things Things { get; } = new();
+
+    public Dictionary<Subject, Kept> Kept { get; } = [];
+
+    public Dictionary<Guid, FirstOutcome> Known { get; } = [];
+
+    public List<OpenJob> Jobs { get; } = [];
+
+    public Targets Targets { get; set; } = new(new Dictionary<Guid, Target>());
+}
+
+/// <summary>Locks the subjects and reads them: one round trip, in which every statement sees what the one before waited for.</summary>
+internal static class Opening
+{
+    /// <summary>The rows are locked without their keys, so that rows that refer to them can still be written meanwhile.</summary>
+    public const string RowLock = "FOR NO KEY UPDATE";
+
+    /// <param name="entries">Ids of the request's entries.</param>
+    /// <param name="named">Ids of entries it names.</param>
+    /// <param name="rowLock">Empty: only look.</param>
+    public static async Task<Opened> ReadAsync(
+        NpgsqlConnection connection,
+        IReadOnlyCollection<Subject> subjects,
+        Guid[] entries,
+        Guid[] named,
+        RulesOnHand rules,
+        string rowLock,
+        CancellationToken stop
+    )
+    {
+        await using var batch = connection.CreateBatch();
+        var kinds = SubjectKinds
+            .InLockOrder.Select(k => (k.Kind, k.Table, Ids: Ids(subjects, k.Kind)))
+            .Where(k => k.Ids.Length > 0)
+            .ToArray();
+        Lock(batch, kinds.Select(k => (k.Table, k.Ids)), rowLock);
+
+        batch.Add("SELECT clock_timestamp()");
+        batch.Add(RulesOnHand.Question, rules.Version);
+        batch.Add("SELECT id, hash, seq, at FROM entries WHERE id = ANY($1)", entries);
+        batch.Add(OpenJob.Question, subjects.Select(s => s.Id).ToArray());
+        foreach (var (_, table, ids) in kinds)
+        {
+            batch.Add(Question(table), ids);
+        }
+
+        if (named.Length > 0)
+        {
+            batch.Add(Target.Question, named);
+        }
+
+        await using var reader = await batch.ExecuteReaderAsync(stop);
+        for (var skipped = rowLock.Length > 0 ? kinds.Length : 0; skipped > 0; skipped--)
+        {
+            await reader.NextResultAsync(stop); // the locks' rows
+        }
+
+        return await ReadAsync(reader, kinds.Select(k => k.Kind), named.Length > 0, rules, stop);
+    }
+
+    /// <summary>Always tanks, batches, cultures, each by id: two requests cannot hold what the other waits for.</summary>
+    public static void Lock(NpgsqlBatch batch, IEnumerable<(string Table, Guid[] Ids)> kinds, string rowLock)
+    {
+        if (rowLock.Length == 0)
+        {
+            return;
+        }
+
+        batch.Add("SET LOCAL lock_timeout = '5s'");
+        foreach (var (table, ids) in kinds)
+        {
+            batch.Add($"SELECT 1 FROM {table} WHERE id = ANY($1) ORDER BY id {rowLock}", ids);
+        }
+    }
+
+    public static Guid[] Ids(IEnumerable<Subject> subjects, SubjectKind kind) =>
+        [.. subjects.Where(s => s.Kind == kind).Select(s => s.Id).Distinct().Order()];
+
+    private static async Task<Opened> ReadAsync(
+        NpgsqlDataReader reader,
+        IEnumerable<SubjectKind> kinds,
+        bool hasTargets,
+        RulesOnHand rules,
+        CancellationToken stop
+    )
+    {
+        var opened = new Opened();
+        await reader.ReadAsync(stop);
+        opened.Recorded = Times.Cut(reader.At(0));
+
+        await reader.NextResultAsync(stop);
+        await reader.ReadAsync(stop);
+        opened.Rules = rules.Read(reader);
+
+        await reader.NextResultAsync(stop);
+        while (await reader.ReadAsync(stop))
+        {
+            opened.Known.Add(reader.GetGuid(0), FirstOutcome.Read(reader));
+        }
+
+        await reader.NextResultAsync(stop);
+        while (await reader.ReadAsync(stop))
+        {
+            opened.Jobs.Add(OpenJob.Read(reader));
+        }
+
+        foreach (var kind in kinds)
+        {
+            await reader.NextResultAsync(stop);
+            await ReadThingsAsync(opened, kind, reader, stop);
+        }
+
+        if (hasTargets)
+        {
+            await reader.NextResultAsync(stop);
+            opened.Targets = new(await Target.ReadAsync(reader, stop));
+        }
+
+        return opened;
+    }
+
+    /// <summary>Things of one kind with their states.</summary>
+    public static string Question(string table) =>
+        $"""
+            SELECT t.id, {(
+                table is "tanks" ? "0" : "t.number"
+            )}, t.version, t.thing, s.state, s.entries, s.last_at, s.fold_version
+            FROM {table} t LEFT JOIN states s ON s.subject_id = t.id WHERE t.id = ANY($1)
+            """;
+
+    public static async Task ReadThingsAsync(
+        Opened opened,
+        SubjectKind kind,
+        NpgsqlDataReader reader,
+        CancellationToken stop,
+        List<Subject>? order = null
+    )
+    {
+        while (await reader.ReadAsync(stop))
+        {
+            var subject = new Subject(kind, reader.GetGuid(0));
+            order?.Add(subject);
+            AddThing(opened.Things, kind, reader);
+            if (reader.TextOrNull(4) is { } state)
+            {
+                opened.Kept.Add(
+                    subject,
+                    new(Things.ReadState(kind, state), reader.GetInt32(5), reader.At(6), reader.GetInt32(7))
+                );
+            }
+        }
+    }
+
+    public static void AddThing(Things things, SubjectKind kind, NpgsqlDataReader reader)
+    {
+        var (number, version, thing) = (reader.GetInt32(1), reader.GetInt32(2), reader.GetString(3));
+        switch (kind)
+        {
+            case SubjectKind.Tank:
+                things.Add(TankRow.ToTank(thing, version));
+                break;
+            case SubjectKind.Batch:
+                things.Add(BatchRow.ToBatch(thing, number, version));
+                break;
+            default:
+                things.Add(CultureRow.ToCulture(thing, number, version));
+                break;
+        }
+    }
+}

@@ -1,0 +1,408 @@
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Yeast;
+using BrewFloor.Store.Jobs;
+using Npgsql;
+
+namespace BrewFloor.Store.Log;
+
+/// <summary>Writes a request that was heard and let through: entries, timelines, states, jobs, and the word to the pages.</summary>
+internal sealed class Writing(NpgsqlConnection connection, Session session, KindsStored kinds)
+{
+    /// <summary>Held to the end of the transaction, so that no number becomes visible before a smaller one.</summary>
+    public const string HeadLock = "SELECT pg_advisory_xact_lock(1114793335)";
+
+    private const string Entry = """
+        INSERT INTO entries (id, seq, at, recorded, kind, version, payload, sent_at, skew_ms, done_by, note, logged_by, by_token,
+            objections, house_rules_version, reason, answered, already_happened, done_anyway, cautions_shown, hash, hash_version)
+        VALUES ($1, nextval('entry_seq'), $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15, $16, $17, $18, $19, $20, $21)
+        """;
+
+    private const string Subjects = """
+        INSERT INTO entry_subjects (subject_id, subject_kind, at, seq, since, entry_id, words_id)
+        SELECT s.id, s.kind, $3, coalesce($4, currval('entry_seq')), currval('entry_seq'), $5, $6
+        FROM unnest($1::uuid[], $2::text[]) AS s(id, kind)
+        """;
+
+    private const string Ends =
+        "UPDATE entry_subjects SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL";
+
+    private readonly DateTimeOffset _recorded = session.Opened.Recorded;
+
+    public string Head { get; init; } = HeadLock;
+
+    public async Task<Dictionary<Guid, (long Seq, DateTimeOffset At)>> WriteAsync(CancellationToken stop)
+    {
+        await using var batch = connection.CreateBatch();
+        if (session.Entries.Count == 0)
+        {
+            return [];
+        }
+
+        if (!await BringAsync(batch, stop) && Head.Length > 0)
+        {
+            batch.Add(Head);
+        }
+
+        foreach (var heard in session.Entries)
+        {
+            Write(batch, heard);
+        }
+
+        new Folding(session).Write(batch);
+        Tell(batch);
+        return await SeqsAsync(batch, stop);
+    }
+
+    // New batches and cultures are numbered under the head's lock, and judged for jobs with their number.
+    private async Task<bool> BringAsync(NpgsqlBatch batch, CancellationToken stop)
+    {
+        var batches = session.Entries.SelectMany(e => Newcomers.Batches(Hearing.Brings(e.Entry))).ToArray();
+        var cultures = session.Entries.SelectMany(e => Newcomers.Cultures(Hearing.Brings(e.Entry))).ToArray();
+        if (batches.Length + cultures.Length == 0)
+        {
+            return false;
+        }
+
+        var (batchNumber, cultureNumber) = await LastNumbersAsync(stop);
+        foreach (var made in batches)
+        {
+            Bring(batch, made with { Number = ++batchNumber });
+        }
+
+        foreach (var made in cultures)
+        {
+            Bring(batch, made with { Number = ++cultureNumber });
+        }
+
+        return true;
+    }
+
+    private async Task<(int Batch, int Culture)> LastNumbersAsync(CancellationToken stop)
+    {
+        await using var batch = connection.CreateBatch();
+        if (Head.Length > 0)
+        {
+            await connection.DoAsync(Head, stop);
+        }
+
+        batch.Add("SELECT coalesce(max(number), 0) FROM batches");
+        batch.Add("SELECT coalesce(max(number), 0) FROM cultures");
+        await using var reader = await batch.ExecuteReaderAsync(stop);
+        await reader.ReadAsync(stop);
+        var last = reader.GetInt32(0);
+        await reader.NextResultAsync(stop);
+        await reader.ReadAsync(stop);
+        return (last, reader.GetInt32(0));
+    }
+
+    // The correction of the entry that brought it may name it anew: the thing keeps its number.
+    private void Bring(NpgsqlBatch batch, Batch made)
+    {
+        session.Opened.Things.Add(made);
+        batch.Add(
+            "INSERT INTO batches (id, number, version, thing) VALUES ($1, $2, 1, $3) ON CONFLICT (id) DO NOTHING",
+            made.Id,
+            made.Number,
+            Statements.Jsonb(FloorJson.Of(made))
+        );
+    }
+
+    private void Bring(NpgsqlBatch batch, Culture made)
+    {
+        session.Opened.Things.Add(made);
+        batch.Add(
+            "INSERT INTO cultures (id, number, version, thing) VALUES ($1, $2, 1, $3) ON CONFLICT (id) DO NOTHING",
+            made.Id,
+            made.Number,
+            Statements.Jsonb(FloorJson.Of(made))
+        );
+    }
+
+    private void Write(NpgsqlBatch batch, Heard heard)
+    {
+        var entry = heard.Entry;
+        var kind = EntryKinds.NameOf(entry);
+        if (!kinds.Has(kind))
+        {
+            batch.Add(
+                "INSERT INTO entry_kinds (kind, version) VALUES ($1, $2) ON CONFLICT DO NOTHING",
+                kind,
+                EntryJson.VersionOf(kind)
+            );
+        }
+
+        Add(batch, heard, kind);
+        Stands(batch, entry.Subjects, entry.At, seq: null, entry.Id, entry.Id);
+        if (entry is Corrected corrected)
+        {
+            batch.Add(Ends, corrected.Entry);
+        }
+
+        if (entry is Struck struck)
+        {
+            foreach (var id in struck.Entries.Distinct().SelectMany(Ending).Distinct())
+            {
+                batch.Add(Ends, id);
+                batch.Add(
+                    "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL AND since < currval('entry_seq')",
+                    id
+                );
+            }
+        }
+
+        // What stands in another's place: a replacement, or what a struck correction had replaced.
+        foreach (
+            var step in session.Steps.Where(s => s.Cause == entry.Id && s.Now is { } now && now.Entry.Id != entry.Id)
+        )
+        {
+            var now = step.Now!;
+            Stands(batch, now.Entry.Subjects, now.Entry.At, now.Seq, now.Entry.Id, now.WordsId);
+        }
+    }
+
+    private IEnumerable<Guid> Ending(Guid struck) =>
+        session.Opened.Targets.Find(struck)!.Corrects is { } first ? [struck, first] : [struck];
+
+    private void Add(NpgsqlBatch batch, Heard heard, string kind)
+    {
+        var (entry, sent) = (heard.Entry, heard.Sent);
+        var hasReason = !string.IsNullOrWhiteSpace(sent.Answer.Reason);
+        var skew = Clocks.Skew(sent.Entry.SentAt, _recorded);
+        batch.Add(
+            Entry,
+            entry.Id,
+            entry.At,
+            _recorded,
+            kind,
+            EntryJson.VersionOf(kind),
+            Statements.Jsonb(EntryJson.PayloadOf(entry)),
+            Statements.Instant(entry.SentAt is { } at ? Times.Cut(at) : null),
+            Statements.Long(skew == TimeSpan.Zero ? null : (long)skew.TotalMilliseconds),
+            entry.DoneBy.ToArray(),
+            Statements.Text(entry.Note),
+            session.Request.Author.Id,
+            session.Request.Author.IsToken,
+            Statements.Jsonb(FloorJson.Of(heard.Verdict.Objections)),
+            session.Opened.Rules.Version,
+            Statements.Text(hasReason ? sent.Answer.Reason : null),
+            sent.Answer.Codes.ToArray(),
+            sent.Answer.AlreadyHappened,
+            heard.Verdict.DoneAnyway(sent.Answer).ToArray(),
+            sent.CautionsShown.ToArray(),
+            EntryJson.Hash(sent.Entry, session.Request.Author),
+            EntryJson.HashVersion
+        );
+    }
+
+    private static void Stands(
+        NpgsqlBatch batch,
+        IEnumerable<Subject> subjects,
+        DateTimeOffset at,
+        long? seq,
+        Guid first,
+        Guid words
+    )
+    {
+        Subject[] all = [.. subjects.Distinct()];
+        batch.Add(
+            Subjects,
+            all.Select(s => s.Id).ToArray(),
+            all.Select(s => SubjectKinds.NameOf(s.Kind)).ToArray(),
+            at,
+            Statements.Long(seq),
+            first,
+            words
+        );
+    }
+
+    // Numbers only; whoever listens reads the rest.
+    private void Tell(NpgsqlBatch batch)
+    {
+        Guid[] ids = [.. session.Entries.Select(e => e.Entry.Id)];
+        batch.Add("SELECT pg_notify('floor', 'entry ' || seq) FROM entries WHERE id = ANY($1) ORDER BY seq", ids);
+        batch.Add("SELECT id, seq, at FROM entries WHERE id = ANY($1)", ids);
+    }
+
+    private static async Task<Dictionary<Guid, (long Seq, DateTimeOffset At)>> SeqsAsync(
+        NpgsqlBatch batch,
+        CancellationToken stop
+    )
+    {
+        await using var reader = await batch.ExecuteReaderAsync(stop);
+        var seqs = new Dictionary<Guid, (long, DateTimeOffset)>();
+        do
+        {
+            while (reader.FieldCount == 3 && await reader.ReadAsync(stop))
+            {
+                seqs.Add(reader.GetGuid(0), (reader.GetInt64(1), reader.At(2)));
+            }
+        } while (await reader.NextResultAsync(stop));
+
+        return seqs;
+    }
+}
+
+/// <summary>What the request changed on the floor: states, what was handed over, snapshots, occupancies, jobs.</summary>
+internal sealed class Folding(Session session)
+{
+    private const string States = """
+        INSERT INTO states (subject_id, kind, state, fold_version, entries, last_at, next_edge)
+        SELECT * FROM unnest($1::uuid[], $2::text[], $3::jsonb[], $4::int[], $5::int[], $6::timestamptz[], $7::timestamptz[])
+        ON CONFLICT (subject_id) DO UPDATE SET state = excluded.state, fold_version = excluded.fold_version,
+            entries = excluded.entries, last_at = excluded.last_at, next_edge = excluded.next_edge
+        """;
+
+    private const string Snapshot = """
+        INSERT INTO snapshots (subject_id, at, seq, made, fold_version, entries, state)
+        SELECT $1, $2, CASE WHEN $3 < $4 THEN $3 ELSE e.seq END, currval('entry_seq'), $5, $6, $7
+        FROM entries e WHERE e.id = $8 ON CONFLICT DO NOTHING
+        """;
+
+    private readonly Replay _replay = session.Replay;
+    private readonly Subject[] _touched = [.. session.Replay.Touched];
+
+    public void Write(NpgsqlBatch batch)
+    {
+        if (_touched.Length > 0)
+        {
+            WriteStates(batch);
+        }
+
+        WriteHanded(batch);
+        WriteSnapshots(batch);
+        WriteOccupancies(batch);
+        foreach (var (by, later, anew) in _replay.HeardAnew)
+        {
+            foreach (var objection in anew)
+            {
+                batch.Add(
+                    "INSERT INTO seen_afterwards (entry_id, code, by, objection) VALUES ($1, $2, $3, $4) ON CONFLICT DO NOTHING",
+                    later.Id,
+                    objection.Code,
+                    by,
+                    Statements.Jsonb(FloorJson.Of(objection))
+                );
+            }
+        }
+    }
+
+    private void WriteStates(NpgsqlBatch batch)
+    {
+        var opened = session.Opened;
+        var jobs = new JobKeeping(opened.Jobs, opened.Recorded);
+        jobs.Look(opened.Things, opened.Rules, _replay.States, _touched);
+        batch.Add(
+            States,
+            _touched.Select(s => s.Id).ToArray(),
+            _touched.Select(s => SubjectKinds.NameOf(s.Kind)).ToArray(),
+            Statements.Jsonb([.. _touched.Select(s => FloorJson.Of(_replay.States[s]))]),
+            _touched.Select(_ => StateRow.CurrentFold).ToArray(),
+            _touched.Select(s => _replay.Counts.GetValueOrDefault(s)).ToArray(),
+            Statements.Instants(_touched.Select(LastAt)),
+            Statements.Instants(_touched.Select(s => jobs.NextEdges[s]))
+        );
+        var struck = session.Entries.Select(e => e.Entry).OfType<Struck>().SelectMany(s => s.Entries).ToArray();
+        jobs.Write(batch, struck, reopens: true);
+    }
+
+    private DateTimeOffset? LastAt(Subject subject)
+    {
+        var here = session
+            .Steps.Where(s => s.Now is { } now && now.Entry.Subjects.Contains(subject))
+            .Select(s => (DateTimeOffset?)s.At);
+        var before = session.Timelines is { } timelines
+            ? timelines.LastBefore.TryGetValue(subject, out var last)
+                ? last
+                : (DateTimeOffset?)null
+            : session.Opened.Kept.GetValueOrDefault(subject)?.LastAt;
+        return here.Append(before).Max() ?? session.Opened.Recorded;
+    }
+
+    private void WriteHanded(NpgsqlBatch batch)
+    {
+        foreach (var (entryId, values) in _replay.HandedAnew)
+        {
+            batch.Add(
+                "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL",
+                entryId
+            );
+            foreach (var handed in values)
+            {
+                batch.Add(
+                    "INSERT INTO handed_over (entry_id, taker_id, giver_id, since, kind, value) VALUES ($1, $2, $3, currval('entry_seq'), $4, $5)",
+                    entryId,
+                    handed.Taker.Id,
+                    handed.Value.Giver.Id,
+                    HandedOverKinds.NameOf(handed.Value),
+                    Statements.Jsonb(FloorJson.Of(handed.Value))
+                );
+            }
+        }
+    }
+
+    private void WriteSnapshots(NpgsqlBatch batch)
+    {
+        if (session.IsLate)
+        {
+            Guid[] ids = [.. _touched.Select(s => s.Id)];
+            batch.Add("DELETE FROM snapshots WHERE subject_id = ANY($1) AND at >= $2", ids, session.From);
+        }
+
+        foreach (var (subject, line, entries, state) in _replay.Snapshots.Where(s => _touched.Contains(s.Subject)))
+        {
+            batch.Add(
+                Snapshot,
+                subject.Id,
+                line.Entry.At,
+                line.Seq,
+                Hearing.NotYetDrawn,
+                StateRow.CurrentFold,
+                entries,
+                Statements.Jsonb(FloorJson.Of(state)),
+                line.Entry.Id
+            );
+        }
+    }
+
+    private void WriteOccupancies(NpgsqlBatch batch)
+    {
+        Guid[] tanks = [.. _touched.Where(s => s.Kind is SubjectKind.Tank).Select(s => s.Id)];
+        if (session.IsLate)
+        {
+            batch.Add(
+                "DELETE FROM tank_occupancies WHERE tank_id = ANY($1) AND lower(during) >= $2",
+                tanks,
+                session.From
+            );
+            batch.Add(
+                "UPDATE tank_occupancies SET during = tstzrange(lower(during), NULL) WHERE tank_id = ANY($1) AND upper(during) >= $2",
+                tanks,
+                session.From
+            );
+        }
+
+        foreach (var (tank, at, occupant) in _replay.Occupied.Where(o => tanks.Contains(o.TankId)))
+        {
+            batch.Add(
+                "DELETE FROM tank_occupancies WHERE tank_id = $1 AND upper_inf(during) AND lower(during) = $2",
+                tank,
+                at
+            );
+            batch.Add(
+                "UPDATE tank_occupancies SET during = tstzrange(lower(during), $2) WHERE tank_id = $1 AND upper_inf(during)",
+                tank,
+                at
+            );
+            if (occupant is { } present)
+            {
+                batch.Add(
+                    "INSERT INTO tank_occupancies (tank_id, batch_id, during) VALUES ($1, $2, tstzrange($3, NULL))",
+                    tank,
+                    present,
+                    at
+                );
+            }
+        }
+    }
+}

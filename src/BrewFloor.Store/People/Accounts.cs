@@ -1,0 +1,192 @@
+using BrewFloor.Domain;
+using BrewFloor.Domain.People;
+using Microsoft.EntityFrameworkCore;
+using Npgsql;
+
+namespace BrewFloor.Store.People;
+
+/// <summary>Somebody of the house, with what signing in needs to know.</summary>
+public sealed record Person(Guid Id, string Name, Role Role)
+{
+    /// <summary>Null: no account, only a name to say who did it.</summary>
+    public string? PasswordHash { get; init; }
+
+    public bool MustChangePassword { get; init; }
+
+    /// <summary>Changed with the password and the role, so that older sign-ins end.</summary>
+    public Guid SecurityStamp { get; init; }
+
+    public int FailedSignIns { get; init; }
+
+    public DateTimeOffset? LockedUntil { get; init; }
+
+    public bool IsActive { get; init; } = true;
+
+    /// <summary>JSON as the pages keep it: units, theme.</summary>
+    public string Preferences { get; init; } = "{}";
+}
+
+/// <summary>The people table. How a password is hashed and when an account is locked is for whoever signs people in.</summary>
+public sealed class Accounts(IDbContextFactory<FloorDb> databases)
+{
+    /// <returns>Null: somebody of that name is there already (without case).</returns>
+    public async Task<Person?> AddAsync(
+        string name,
+        Role role,
+        string? passwordHash,
+        bool mustChange,
+        DateTimeOffset now,
+        CancellationToken stop
+    )
+    {
+        await using var db = await databases.CreateDbContextAsync(stop);
+        var row = new PersonRow
+        {
+            Id = Guid.CreateVersion7(),
+            Name = name.Trim(),
+            Role = RoleNames.Of(role),
+            PasswordHash = passwordHash,
+            MustChangePassword = mustChange,
+            SecurityStamp = Guid.CreateVersion7(),
+            CreatedAt = now.ToUniversalTime(),
+        };
+        db.People.Add(row);
+        try
+        {
+            await db.SaveChangesAsync(stop);
+        }
+        catch (DbUpdateException e)
+            when (e.InnerException is PostgresException { ConstraintName: "ix_people_name_without_case" })
+        {
+            return null;
+        }
+
+        return ToPerson(row);
+    }
+
+    public async Task<Person?> ByNameAsync(string name, CancellationToken stop)
+    {
+        await using var db = await databases.CreateDbContextAsync(stop);
+        var wanted = name.Trim();
+        var row = await db
+            .People.FromSql($"SELECT * FROM people WHERE lower(name) = lower({wanted})")
+            .AsNoTracking()
+            .SingleOrDefaultAsync(stop);
+        return row is null ? null : ToPerson(row);
+    }
+
+    public async Task<Person?> ByIdAsync(Guid id, CancellationToken stop)
+    {
+        await using var db = await databases.CreateDbContextAsync(stop);
+        var row = await db.People.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, stop);
+        return row is null ? null : ToPerson(row);
+    }
+
+    /// <summary>By name.</summary>
+    public async Task<Listed<Person>> AllAsync(CancellationToken stop)
+    {
+        await using var db = await databases.CreateDbContextAsync(stop);
+        var rows = await db.People.AsNoTracking().OrderBy(p => p.Name).ToListAsync(stop);
+        return [.. rows.Select(ToPerson)];
+    }
+
+    /// <summary>A new password ends every sign-in made with the old one, and every lock.</summary>
+    public Task SetPasswordAsync(Guid id, string hash, bool mustChange, CancellationToken stop) =>
+        ChangeAsync(
+            id,
+            row =>
+            {
+                row.PasswordHash = hash;
+                row.MustChangePassword = mustChange;
+                row.SecurityStamp = Guid.CreateVersion7();
+                row.FailedSignIns = 0;
+                row.LockedUntil = null;
+            },
+            stop
+        );
+
+    public Task SetRoleAsync(Guid id, Role role, bool isActive, CancellationToken stop) =>
+        ChangeAsync(
+            id,
+            row =>
+            {
+                row.Role = RoleNames.Of(role);
+                row.IsActive = isActive;
+                row.SecurityStamp = Guid.CreateVersion7();
+            },
+            stop
+        );
+
+    public Task SetPreferencesAsync(Guid id, string json, CancellationToken stop) =>
+        ChangeAsync(id, row => row.Preferences = json, stop);
+
+    /// <summary>Counted by the database, so that tries at once are all counted.</summary>
+    /// <returns>How many in a row now.</returns>
+    public async Task<int> FailedAsync(Guid id, CancellationToken stop)
+    {
+        await using var db = await databases.CreateDbContextAsync(stop);
+        var counts = await db
+            .Database.SqlQuery<int>(
+                $"""UPDATE people SET failed_sign_ins = failed_sign_ins + 1 WHERE id = {id} RETURNING failed_sign_ins AS "Value" """
+            )
+            .ToListAsync(stop);
+        return counts.FirstOrDefault();
+    }
+
+    public Task LockAsync(Guid id, DateTimeOffset until, CancellationToken stop) =>
+        ChangeAsync(id, row => row.LockedUntil = until.ToUniversalTime(), stop);
+
+    public Task SignedInAsync(Guid id, CancellationToken stop) =>
+        ChangeAsync(
+            id,
+            row =>
+            {
+                row.FailedSignIns = 0;
+                row.LockedUntil = null;
+            },
+            stop
+        );
+
+    private async Task ChangeAsync(Guid id, Action<PersonRow> change, CancellationToken stop)
+    {
+        await using var db = await databases.CreateDbContextAsync(stop);
+        change(await db.People.SingleAsync(p => p.Id == id, stop));
+        await db.SaveChangesAsync(stop);
+    }
+
+    private static Person ToPerson(PersonRow row) =>
+        new(row.Id, row.Name, RoleNames.Read(row.Role))
+        {
+            PasswordHash = row.PasswordHash,
+            MustChangePassword = row.MustChangePassword,
+            SecurityStamp = row.SecurityStamp,
+            FailedSignIns = row.FailedSignIns,
+            LockedUntil = row.LockedUntil,
+            IsActive = row.IsActive,
+            Preferences = row.Preferences,
+        };
+}
+
+/// <summary>The stored names of roles, and what a person types for one.</summary>
+public static class RoleNames
+{
+    public static string Of(Role role) =>
+        role switch
+        {
+            Role.Viewer => "viewer",
+            Role.Helper => "helper",
+            Role.Brewer => "brewer",
+            _ => "owner",
+        };
+
+    /// <exception cref="ArgumentOutOfRangeException">No such role.</exception>
+    public static Role Read(string name) =>
+        name switch
+        {
+            "viewer" => Role.Viewer,
+            "helper" => Role.Helper,
+            "brewer" => Role.Brewer,
+            "owner" => Role.Owner,
+            _ => throw new ArgumentOutOfRangeException(nameof(name), name, "Expected viewer, helper, brewer or owner."),
+        };
+}

@@ -1,0 +1,47 @@
+using BrewFloor.Store.House;
+using BrewFloor.Store.Jobs;
+using BrewFloor.Store.Log;
+using BrewFloor.Store.People;
+using BrewFloor.Store.Tanks;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Npgsql;
+
+namespace BrewFloor.Store;
+
+public static class StoreSetup
+{
+    /// <summary>The way in, the ways to read, and the keepers of things, people and jobs.</summary>
+    /// <param name="connection">The way in for the app; asked for when the first of them is used.</param>
+    public static IServiceCollection AddFloorStore(
+        this IServiceCollection services,
+        Func<IServiceProvider, string> connection
+    ) =>
+        services
+            .AddSingleton(provider => DataSource(connection(provider)))
+            .AddDbContextFactory<FloorDb>(
+                (provider, options) => Options(options, provider.GetRequiredService<NpgsqlDataSource>())
+            )
+            .AddSingleton<RulesOnHand>()
+            .AddSingleton<FloorLog>()
+            .AddSingleton<FloorReader>()
+            .AddSingleton<LogReader>()
+            .AddSingleton<JobKeeper>()
+            .AddSingleton<Inventory>()
+            .AddSingleton<HouseKeeping>()
+            .AddSingleton<Accounts>()
+            .AddSingleton<Tokens>();
+
+    /// <summary>A pool whose statements are prepared once and then reused.</summary>
+    public static NpgsqlDataSource DataSource(string connection) =>
+        NpgsqlDataSource.Create(
+            new NpgsqlConnectionStringBuilder(connection)
+            {
+                MaxAutoPrepare = 60,
+                AutoPrepareMinUsages = 3,
+            }.ConnectionString
+        );
+
+    public static DbContextOptionsBuilder Options(DbContextOptionsBuilder options, NpgsqlDataSource database) =>
+        options.UseNpgsql(database).UseSnakeCaseNamingConvention();
+}

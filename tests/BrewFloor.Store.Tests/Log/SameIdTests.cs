@@ -1,0 +1,49 @@
+using BrewFloor.Store.Log;
+using BrewFloor.Store.Tests.Postgres;
+using static BrewFloor.Store.Tests.Postgres.FreshFloor;
+
+namespace BrewFloor.Store.Tests.Log;
+
+public sealed class SameIdTests(TestServer server) : IAsyncLifetime
+{
+    private readonly FreshFloor _floor = new(server);
+
+    public ValueTask InitializeAsync() => _floor.InitializeAsync();
+
+    public ValueTask DisposeAsync() => _floor.DisposeAsync();
+
+    [Fact]
+    public async Task The_same_entry_twice_is_one_and_gets_the_first_answer()
+    {
+        var note = Note(K3, "once");
+        var first = (await _floor.SendAsync(note)).Stored()[0];
+        var second = (await _floor.SendAsync(note)).Stored()[0];
+
+        Assert.Equal(first with { Again = true }, second);
+        Assert.Equal(1L, await _floor.AskAsync<long>("SELECT count(*) FROM entries"));
+    }
+
+    [Fact]
+    public async Task Something_else_under_the_same_id_is_a_conflict()
+    {
+        var note = Note(K3, "once");
+        await _floor.SendAsync(note);
+
+        Assert.Equal(new Appended.Conflict(note.Id), await _floor.SendAsync(note with { Note = "twice" }));
+        Assert.Equal(new Appended.Conflict(note.Id), await _floor.SendAsync(Ben, note));
+    }
+
+    [Fact]
+    public async Task A_thousand_entries_sent_again_after_the_reply_was_lost_are_a_thousand()
+    {
+        var notes = Enumerable.Range(0, 1000).Select(i => Note(i % 2 == 0 ? K3 : P2, $"note {i}")).ToArray();
+        foreach (var some in notes.Chunk(50))
+        {
+            (await _floor.SendAsync(some)).Stored(); // the reply is lost
+            var again = (await _floor.SendAsync([.. some, Note(B1, "and one more")])).Stored();
+            Assert.Equal([.. Enumerable.Repeat(true, 50), false], again.Select(e => e.Again));
+        }
+
+        Assert.Equal(1000L + 20, await _floor.AskAsync<long>("SELECT count(*) FROM entries"));
+    }
+}
