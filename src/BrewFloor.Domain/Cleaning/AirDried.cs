@@ -8,7 +8,11 @@ public sealed record AirDried(Guid TankId) : LogEntry
 {
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return [.. Steps.HoldsBeer(tank, state), .. Wet(tank, state)];
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank.Bath is not { } bath || tank.HoldsBeer
@@ -23,4 +27,12 @@ public sealed record AirDried(Guid TankId) : LogEntry
                 FilmHurt = tank.FilmHurt.Without(hurt => hurt.Moment.At <= bath.Moment.At), // a later scratch cuts the new film too
                 PassivationUnknown = null,
             };
+
+    private static IEnumerable<Objection> Wet(Tank tank, TankState state)
+    {
+        if (state.Contents.What is Holding.Sanitizer or Holding.Cleaner or Holding.Water)
+        {
+            yield return Objection.Impossible("liquid-in", new Number("tank", tank.Code));
+        }
+    }
 }

@@ -8,7 +8,18 @@ public sealed record Cleared(Guid TankId, ExposureKind Kind) : LogEntry
 {
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        if (state.ExposedTo.All(exposure => exposure.Kind != Kind))
+        {
+            yield return Objection.Impossible("not-exposed", new Number("tank", tank.Code));
+        }
+        else if (tank.Material is Material.Plastic)
+        {
+            yield return Objection.Caution("plastic-never-clears", new Number("tank", tank.Code));
+        }
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank with

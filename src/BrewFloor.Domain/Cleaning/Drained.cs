@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
+using UnitsNet;
 
 namespace BrewFloor.Domain.Cleaning;
 
@@ -13,7 +14,16 @@ public sealed record Drained(Guid TankId, Closure Held) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. NothingIn(tank, state),
+            .. Contact(tank, state),
+            .. Held is Closure.Sealed ? PressureGuards.Raising(tank, state, before.Rules, At, to: null) : [],
+        ];
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed)
     {
@@ -34,4 +44,22 @@ public sealed record Drained(Guid TankId, Closure Held) : LogEntry
             }
             : empty;
     }
+
+    private static IEnumerable<Objection> NothingIn(Tank tank, TankState state)
+    {
+        if (state.Contents.What is Holding.Nothing or Holding.Beer)
+        {
+            yield return Objection.Impossible("nothing-to-drain", new Number("tank", tank.Code));
+        }
+    }
+
+    private IEnumerable<Objection> Contact(Tank tank, TankState state) =>
+        state is { SanitizerIn: { } began, Contents: { What: Holding.Sanitizer, Agent: { } agent } contents }
+            ? Chemistry.ContactShort(
+                tank,
+                agent,
+                Duration.FromMinutes((At - began.At).TotalMinutes),
+                contents.LabelMinutes
+            )
+            : [];
 }

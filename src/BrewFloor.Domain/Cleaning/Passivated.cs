@@ -21,7 +21,19 @@ public sealed record Passivated(Guid TankId, BathKind Bath) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. NothingToPassivate(tank),
+            .. Steps.HoldsBeer(tank, state),
+            .. NotWashed(tank, state),
+            .. Chemistry.Chlorine(tank, state, Agent.Acid),
+            .. Chemistry.TooHot(tank, Temperature),
+            .. Heat.InShutTank(tank, state, Temperature.IsHot()),
+        ];
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed)
     {
@@ -33,5 +45,23 @@ public sealed record Passivated(Guid TankId, BathKind Bath) : LogEntry
                 Bath = new(Moment.Of(this), Bath, IsRinsed),
                 Contents = IsRinsed ? Contents.Nothing : new(Holding.Bath, Moment.Of(this)) { Agent = Agent.Acid },
             };
+    }
+
+    private static IEnumerable<Objection> NothingToPassivate(Tank tank)
+    {
+        if (!tank.IsStainless)
+        {
+            yield return Objection.Impossible("nothing-to-passivate", new Number("tank", tank.Code));
+        }
+    }
+
+    /// <summary>Stop: an acid bath works on clean steel only (ASTM A380: the surface must be clean first).</summary>
+    private static IEnumerable<Objection> NotWashed(Tank tank, TankState state)
+    {
+        var isClean = state.Soil is Soil.Clean or Soil.Sanitized or Soil.InUse;
+        if (!isClean && (state.Washed is null || state.RinsedAfterWash is null))
+        {
+            yield return Objection.Stop("not-washed", new Number("tank", tank.Code));
+        }
     }
 }

@@ -8,7 +8,16 @@ public sealed record Rinsed(Guid TankId, bool IsHot) : LogEntry
 {
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Steps.HoldsBeer(tank, state),
+            .. Heat.InShutTank(tank, state, IsHot),
+            .. Steps.VoidsBath(tank, state),
+        ];
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed)
     {

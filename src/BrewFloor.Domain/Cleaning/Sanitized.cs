@@ -1,3 +1,4 @@
+using BrewFloor.Domain.House;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using UnitsNet;
@@ -23,11 +24,27 @@ public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Steps.HoldsBeer(tank, state),
+            .. Ground(tank, state, before.Rules),
+            .. Condition.PartsOff(tank, state),
+            .. Condition.NotTightToSanitize(tank, state),
+            .. Chosen(tank),
+            .. Chemistry.Chlorine(tank, state, Agent),
+            .. Chemistry.Alkaline(tank, state, Agent),
+            .. Chemistry.TooHot(tank, Hottest),
+            .. Heat.InShutTank(tank, state, Hottest.IsHot()),
+            .. Steps.VoidsBath(tank, state),
+        ];
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed)
     {
-        var onWalls = tank.Heated(Agent.TemperatureOf(Temperature).IsHot(), this).HurtByChlorine(Agent, this) with
+        var onWalls = tank.Heated(Hottest.IsHot(), this).HurtByChlorine(Agent, this) with
         {
             ChemicalOnWalls = Agent is Agent.HotWater ? null : Agent,
         };
@@ -46,4 +63,29 @@ public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry
         || tank.Allowances.Any(a => Uses(a) && a.Codes.Contains(NotClean, StringComparer.Ordinal))
             ? Soil.Clean
             : tank.Soil;
+
+    private Temperature? Hottest => Agent.TemperatureOf(Temperature);
+
+    /// <summary>Stop: sanitizing works on clean walls only.</summary>
+    private IEnumerable<Objection> Ground(Tank tank, TankState state, HouseRules rules)
+    {
+        if (Sanitizing.SoilNow(tank, state, rules, At) is not (Soil.Clean or Soil.Sanitized or Soil.InUse))
+        {
+            yield return Objection.Stop(NotClean, new Number("tank", tank.Code));
+        }
+    }
+
+    /// <summary>Stop: what is no sanitizer, and what foams through a spray ball.</summary>
+    private IEnumerable<Objection> Chosen(Tank tank)
+    {
+        if (!Agent.IsSanitizer())
+        {
+            yield return Objection.Stop("no-sanitizer", new Number("tank", tank.Code));
+        }
+
+        if (Agent.Foams() && How is Way.SprayBall)
+        {
+            yield return Objection.Stop("foams-through-spray-ball", new Number("tank", tank.Code));
+        }
+    }
 }

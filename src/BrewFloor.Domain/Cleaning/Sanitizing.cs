@@ -11,14 +11,14 @@ namespace BrewFloor.Domain.Cleaning;
 /// </remarks>
 public static class Sanitizing
 {
-    private const double AllUsed = 1 - 1e-12; // thirds don't add up to 1 in binary
+    private const double AllUsed = 1 + 1e-12; // thirds don't add up to 1 in binary
 
     /// <summary>The share used up at a moment: 0 and more, never less than before.</summary>
     public static double SharesUsed(this TankState tank, HouseRules rules, DateTimeOffset at) =>
         UsedBefore(tank.StoodSinceDrained, rules)
         + Uses(tank, rules).Sum(use => Share(Earlier(use.Until, at) - use.From, use.Limit));
 
-    /// <summary>When the shares reach 1, if it stays shut as it is now; inclusive, to the microsecond. Null: nothing is sanitized.</summary>
+    /// <summary>Up to when the shares are no more than 1, if it stays shut as it is now; inclusive, to the microsecond. Null: nothing is sanitized.</summary>
     public static DateTimeOffset? SanitizedUntil(this TankState tank, HouseRules rules)
     {
         if (tank.Sanitized is null || tank.StretchesSinceDrained is [])
@@ -29,19 +29,18 @@ public static class Sanitizing
         var uses = Uses(tank, rules).ToArray();
         var used = UsedBefore(tank.StoodSinceDrained, rules);
         DateTimeOffset[] edges = [.. uses.SelectMany(use => new[] { use.From, use.Until }).Distinct().Order()];
-        for (var i = 0; used < AllUsed; i++)
+        for (var i = 0; ; i++) // ends: the last stretch is open-ended and uses something up
         {
             var (from, ticks) = (edges[i], (edges[i + 1] - edges[i]).Ticks);
             var perTick = uses.Where(use => use.From <= from && use.Until > from).Sum(use => 1.0 / use.Limit.Ticks);
-            if (used + (perTick * ticks) >= AllUsed)
+            if (perTick > 0 && used + (perTick * ticks) > AllUsed)
             {
-                return from.AddMicroseconds(Math.Round((1 - used) / perTick / TimeSpan.TicksPerMicrosecond));
+                var left = Math.Max(0, 1 - used) / perTick;
+                return from.AddMicroseconds(Math.Round(left / TimeSpan.TicksPerMicrosecond));
             }
 
             used += perTick * ticks;
         }
-
-        return edges[0]; // all used up in the stretches summed up before
     }
 
     /// <summary>The soil of a tank now: a sanitizing that lapsed, or a closed type that was opened, leaves it clean.</summary>

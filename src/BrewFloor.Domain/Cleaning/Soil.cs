@@ -33,7 +33,11 @@ public enum Trigger
     Weld,
 }
 
-public sealed record FilmHurt(Moment Moment, Trigger By);
+public sealed record FilmHurt(Moment Moment, Trigger By)
+{
+    /// <summary>Its name in the wording.</summary>
+    public string Word => By.ToString().ToLowerInvariant();
+}
 
 /// <summary>What stays behind in soft parts.</summary>
 public enum ExposureKind

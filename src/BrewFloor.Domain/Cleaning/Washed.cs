@@ -1,3 +1,4 @@
+using BrewFloor.Domain.House;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using UnitsNet;
@@ -24,11 +25,25 @@ public sealed record Washed(Guid TankId, Agent Cleaner, Way How) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Steps.HoldsBeer(tank, state),
+            .. Chemistry.Chlorine(tank, state, Cleaner),
+            .. Chemistry.Alkaline(tank, state, Cleaner),
+            .. Shut(tank, state, before.Rules),
+            .. Chemistry.TooHot(tank, Hottest),
+            .. Heat.InShutTank(tank, state, Hottest.IsHot()),
+            .. Chemistry.ContactShort(tank, Cleaner, Minutes, LabelMinutes),
+            .. Steps.VoidsBath(tank, state),
+        ];
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed)
     {
-        var onWalls = tank.Heated(Cleaner.TemperatureOf(Temperature).IsHot(), this).HurtByChlorine(Cleaner, this) with
+        var onWalls = tank.Heated(Hottest.IsHot(), this).HurtByChlorine(Cleaner, this) with
         {
             ChemicalOnWalls = Cleaner,
         };
@@ -44,5 +59,31 @@ public sealed record Washed(Guid TankId, Agent Cleaner, Way How) : LogEntry
                         ? Contents.Nothing
                         : new(Holding.Cleaner, Moment.Of(this)) { Agent = Cleaner, LabelMinutes = LabelMinutes },
             };
+    }
+
+    private Temperature? Hottest => Cleaner.TemperatureOf(Temperature);
+
+    /// <summary>Acid or neutral under carbon dioxide: caution in a closed circuit within the rating, else stop!.</summary>
+    private IEnumerable<Objection> Shut(Tank tank, TankState state, HouseRules rules)
+    {
+        if (Cleaner.IsAlkaline())
+        {
+            return [];
+        }
+
+        var isUnderPressure = state.MayBeUnderPressure();
+        return
+        [
+            .. state.Gas is Gas.Air
+                ? Array.Empty<Objection>()
+                : [Objection.Caution("acid-under-co2", new Number("tank", tank.Code))],
+            .. isUnderPressure && !IsClosedCircuit
+                ? [Objection.HardStop("circuit-open-under-pressure", new Number("tank", tank.Code))]
+                : Array.Empty<Objection>(),
+            .. isUnderPressure && state.PressureNow() is null
+                ? [PressureGuards.Unknown(tank)]
+                : Array.Empty<Objection>(),
+            .. isUnderPressure ? PressureGuards.Raising(tank, state, rules, At, to: null) : [],
+        ];
     }
 }

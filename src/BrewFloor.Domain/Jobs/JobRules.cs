@@ -15,7 +15,16 @@ public delegate IEnumerable<Job> CultureRule(Culture culture, CultureState state
 /// <summary>All rules that make jobs. A rule reads one subject, so that whoever holds its lock may write its jobs.</summary>
 public static class JobRules
 {
-    public static readonly Listed<TankRule> OfTanks = [AnswerForIt.For];
+    public static readonly Listed<TankRule> OfTanks =
+    [
+        LowerPressure.For,
+        DrainSanitizer.For,
+        RecordAirDrying.For,
+        WashSoiledTank.For,
+        Repassivate.For,
+        TestReliefValve.For,
+        AnswerForIt.For,
+    ];
 
     public static readonly Listed<BatchRule> OfBatches = [AnswerForIt.For];
 

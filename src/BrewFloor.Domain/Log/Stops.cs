@@ -8,9 +8,27 @@ public static class Stops
 {
     public static readonly FrozenSet<string> CanBeAllowed = FrozenSet.Create(
         StringComparer.Ordinal,
+        "chlorine-on-steel",
+        "exposed-allergen",
+        "exposed-allergen-unnamed",
+        "exposed-mixed-culture",
+        "film-hurt",
+        "foams-through-spray-ball",
         "heating-empty",
+        "holds-beer",
         "hop-creep-sealed",
+        "leaks",
+        "never-passivated",
+        "no-sanitizer",
+        "not-clean",
+        "not-leak-tested",
         "not-sanitized",
+        "not-washed",
+        "opened-since-sanitized",
+        "out-of-service",
+        "parts-off",
+        "sanitizer-in",
+        "sanitizing-lapsed",
         "would-freeze"
     );
 }

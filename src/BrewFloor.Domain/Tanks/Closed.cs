@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
 
 namespace BrewFloor.Domain.Tanks;
@@ -10,7 +11,23 @@ public sealed record Closed(Guid TankId) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return Closure switch
+        {
+            Closure.Open => [Objection.Impossible("closed-as-open", new Number("tank", tank.Code))],
+            Closure.Vented => [],
+            _ =>
+            [
+                .. CanBuildPressure(state) ? PressureGuards.Raising(tank, state, before.Rules, At, to: null) : [],
+                .. Heat.Shutting(tank, state),
+            ],
+        };
+    }
+
+    // Beer behind a shut vent can ferment or warm: nobody at the tank can rule it out.
+    private bool CanBuildPressure(TankState state) => Closure is Closure.Sealed || state.HoldsBeer;
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed)
     {

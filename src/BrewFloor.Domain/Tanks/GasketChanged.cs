@@ -7,7 +7,11 @@ public sealed record GasketChanged(Guid TankId, string What) : LogEntry
 {
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return PressureGuards.Opening(tank, state);
+    }
 
     // A new seal is a part refitted: it is not tight until it was tested.
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>

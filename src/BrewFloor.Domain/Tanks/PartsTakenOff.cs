@@ -7,7 +7,11 @@ public sealed record PartsTakenOff(Guid TankId, string Parts) : LogEntry
 {
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return PressureGuards.Opening(tank, state);
+    }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank.OpenedBy(this) with

@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
 using UnitsNet;
 
@@ -10,7 +11,17 @@ public sealed record PressureSet(Guid TankId, Pressure Pressure) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. PressureGuards.Unreadable(Pressure, lowest: Pressures.None),
+            .. Pressure > Pressures.None
+                ? [.. PressureGuards.Raising(tank, state, before.Rules, At, Pressure), .. Heat.Shutting(tank, state)]
+                : Array.Empty<Objection>(),
+        ];
+    }
 
     // A set point is told, not read: only closing the way out is taken for a fact, never letting pressure off.
     public override TankState Change(TankState tank, Listed<HandedOver> handed)

@@ -10,7 +10,7 @@ public sealed record PressureTaken(Guid TankId, Pressure Pressure) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before) => PressureGuards.Unreadable(Pressure);
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) => tank.AtPressure(Pressure, this);
 }

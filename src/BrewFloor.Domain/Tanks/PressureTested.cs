@@ -13,7 +13,8 @@ public sealed record PressureTested(Guid TankId, bool Passed) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before) =>
+        Pressure is { } tested ? PressureGuards.Unreadable(tested) : [];
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank with

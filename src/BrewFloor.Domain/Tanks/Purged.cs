@@ -16,10 +16,20 @@ public sealed record Purged(Guid TankId, Gas Gas) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
+        [
+            .. Pressure is { } read ? PressureGuards.Unreadable(read, lowest: Pressures.None) : [],
+            .. Raises(state) ? PressureGuards.Raising(tank, state, before.Rules, At, Pressure) : [],
+        ];
+    }
+
+    private bool Raises(TankState state) => state.IsShut || Pressure > Pressures.None;
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
-        Pressure > Pressures.None
-            ? tank.ShutAs(Closure.Sealed, Gas, At).AtPressure(Pressure.Value, this)
-            : tank.ShutAs(tank.Closure, Gas, At);
+        Pressure > Pressures.None ? tank.ShutAs(Closure.Sealed, Gas, At).AtPressure(Pressure.Value, this)
+        : tank.IsShut ? tank.ShutAs(tank.Closure, Gas, At).InDoubt()
+        : tank.ShutAs(tank.Closure, Gas, At);
 }

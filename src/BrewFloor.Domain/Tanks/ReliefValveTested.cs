@@ -13,7 +13,8 @@ public sealed record ReliefValveTested(Guid TankId, bool Passed) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before) =>
+        OpenedAt is { } opened ? PressureGuards.Unreadable(opened, lowest: Pressures.None) : [];
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank with
