@@ -19,6 +19,9 @@ public readonly record struct InTank(Guid TankId, Volume? Volume, Moment Since)
     /// <summary>In L, all that came into the tank: what a measuring error is a share of.</summary>
     public Volume CameIn { get; init; } = Litres.None;
 
+    /// <summary>It came as wort from the kettle, trub and all, not racked off another tank.</summary>
+    public bool IsWort { get; init; }
+
     /// <summary>In L, what went out above what was booked, since a level was last measured.</summary>
     public Volume Over { get; init; } = Litres.None;
 

@@ -12,7 +12,13 @@ internal static class Books
 {
     /// <summary>Wort or beer from outside came into a tank.</summary>
     public static BatchState FilledIn(this BatchState batch, Guid tankId, Volume? volume, Moment moment) =>
-        batch.Add(l => l with { FilledIn = Sum(l.FilledIn, volume ?? Litres.None) }).Into(tankId, volume, moment);
+        batch
+            .Add(l => l with { FilledIn = Sum(l.FilledIn, volume ?? Litres.None) })
+            .Into(tankId, volume, moment)
+            .AsWort(tankId);
+
+    private static BatchState AsWort(this BatchState batch, Guid tankId) =>
+        batch.In(tankId) is { IsWort: false } beer ? batch.With(beer with { IsWort = true }) : batch;
 
     /// <summary>Beer of the batch came into a tank from another one.</summary>
     public static BatchState Into(this BatchState batch, Guid tankId, Volume? volume, Moment moment)

@@ -11,9 +11,9 @@ namespace BrewFloor.Domain.Batches;
 /// </remarks>
 public static class Fermentation
 {
-    private static readonly TimeSpan HardBegins = TimeSpan.FromHours(12);
+    internal static readonly TimeSpan HardBegins = TimeSpan.FromHours(12);
 
-    private static readonly TimeSpan HardEnds = TimeSpan.FromHours(96);
+    internal static readonly TimeSpan HardEnds = TimeSpan.FromHours(96);
 
     /// <summary>
     /// Two readings at least 44 h apart that differ by at most 0.1 °P (0.001 if one is by hydrometer) and none lower
@@ -40,6 +40,11 @@ public static class Fermentation
         Moment?[] ends = [.. Histories(batch).Select(readings => FinishedAt(readings, limit, rules))];
         return ends.All(end => end is not null) ? ends.MaxBy(end => end!.Value.At) : null;
     }
+
+    /// <summary>The same of the beer in one tank.</summary>
+    /// <inheritdoc cref="FinishedAt(BatchState, Batch, HouseRules)"/>
+    public static Moment? FinishedAt(this BatchState batch, Guid tankId, Batch thing, HouseRules rules) =>
+        thing.LimitOfAttenuation is { } limit ? FinishedAt(batch.ReadingsOf(tankId), limit, rules) : null;
 
     /// <summary>
     /// Fell more than 1 °P in the 24 h before its last reading, or nothing was read in the last 24 h and the first yeast
@@ -124,7 +129,7 @@ public static class Fermentation
     }
 
     // A hydrometer is read to 0.001 at best; a hair more for what binary numbers make of 0.1.
-    private static bool IsSame(GravityFact one, GravityFact other, HouseRules rules) =>
+    internal static bool IsSame(GravityFact one, GravityFact other, HouseRules rules) =>
         one.Instrument is Instrument.Hydrometer || other.Instrument is Instrument.Hydrometer
             ? Math.Abs(one.Gravity.Value - other.Gravity.Value) <= rules.StableHydrometer + 1e-9
             : Math.Abs(Strength.Plato(one.Gravity) - Strength.Plato(other.Gravity)) <= rules.StablePlato + 1e-9;

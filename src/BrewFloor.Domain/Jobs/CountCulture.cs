@@ -24,7 +24,11 @@ public static class CountCulture
             last.Entry,
             due,
             due + TimeSpan.FromDays(rules.SlurryDays),
-            [new("why", state.Counts is [] ? "never" : "again"), new("culture", culture.Number), new("since", last.At)]
+            [
+                new("variant", state.Counts is [] ? "never" : "again"),
+                new("culture", culture.Number),
+                new("since", last.At),
+            ]
         );
     }
 }

@@ -26,7 +26,14 @@ public static class JobRules
         AnswerForIt.For,
     ];
 
-    public static readonly Listed<BatchRule> OfBatches = [AnswerForIt.For];
+    public static readonly Listed<BatchRule> OfBatches =
+    [
+        DumpTrub.For,
+        DumpYeast.For,
+        HarvestYeast.For,
+        TakeGravity.For,
+        AnswerForIt.For,
+    ];
 
     public static readonly Listed<CultureRule> OfCultures =
     [

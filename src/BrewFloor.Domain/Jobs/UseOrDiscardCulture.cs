@@ -34,7 +34,7 @@ public static class UseOrDiscardCulture
             first.DueAt,
             overdue < first.DueAt ? first.DueAt : overdue,
             [
-                new("why", first.Why),
+                new("variant", first.Why),
                 new("culture", culture.Number),
                 new("made", made.At),
                 new("generation", state.Generation),

@@ -16,7 +16,14 @@ public sealed record Harvested(Guid TankId, Guid BatchId, HarvestedFrom From, Li
     public override IEnumerable<Subject> Subjects =>
         [Subject.Tank(TankId), Subject.Batch(BatchId), .. Cuts.Select(c => Subject.Culture(c.NewCulture.Id))];
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Objection> Objections(Floor before) =>
+        [
+            .. Beer.NotIn(TankId, BatchId, before),
+            .. Cuts.Count is 0 ? [Objection.Impossible(NewYeast.Nothing)] : Array.Empty<Objection>(),
+            .. Cuts.SelectMany(cut => NewYeast.Objections(cut.NewCulture.Id, YeastAmount.Of(cut.Volume), before)),
+            .. Volumes.MoreOutThanIn(TankId, BatchId, Volume, before),
+            .. HarvestGuards.Objections(this, before),
+        ];
 
     /// <summary>In L, all cuts together.</summary>
     public Volume Volume => Volume.FromLiters(Cuts.Sum(cut => cut.Volume.Liters));

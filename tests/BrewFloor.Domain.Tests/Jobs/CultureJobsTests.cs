@@ -16,7 +16,7 @@ public class CultureJobsTests
         var job = Assert.Single(UseOrDiscard(Slurry, Fridge(Slurry, 1) with { StoredAt = Celsius(1) }));
 
         Assert.Equal((Midnight(3, 16), Midnight(3, 30)), (job.DueAt, job.OverdueAt)); // the clock was put forward on 29 March
-        Assert.Equal(new("why", "age"), job.Because[0]);
+        Assert.Equal(new("variant", "age"), job.Because[0]);
     }
 
     [Fact]
@@ -24,7 +24,7 @@ public class CultureJobsTests
     {
         var job = Assert.Single(UseOrDiscard(Slurry, Fridge(Slurry, 1) with { StoredAt = Celsius(10) }));
 
-        Assert.Equal(new("why", "viability"), job.Because[0]);
+        Assert.Equal(new("variant", "viability"), job.Because[0]);
         Assert.Equal(Day(9.58), job.DueAt, TimeSpan.FromHours(1)); // ln(1 / 0.7) / 0.03725
         Assert.Equal(Day(18.61), job.OverdueAt, TimeSpan.FromHours(1)); // ln(1 / 0.5) / 0.03725
     }
@@ -37,7 +37,7 @@ public class CultureJobsTests
         var job = Assert.Single(UseOrDiscard(pack, Received(pack, Grams(11.5))));
 
         Assert.Equal(
-            (Midnight(3, 29), Midnight(4, 12), new("why", "date")),
+            (Midnight(3, 29), Midnight(4, 12), new("variant", "date")),
             (job.DueAt, job.OverdueAt, job.Because[0])
         );
     }
@@ -50,7 +50,7 @@ public class CultureJobsTests
     [InlineData(8, "generation")] // the last one that is pitched
     public void The_last_generation_is_due_at_once(int generation, string why) =>
         Assert.Equal(
-            new("why", why),
+            new("variant", why),
             Assert.Single(UseOrDiscard(Slurry, Fridge(Slurry, generation) with { StoredAt = Celsius(1) })).Because[0]
         );
 

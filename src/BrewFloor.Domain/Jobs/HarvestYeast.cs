@@ -1,0 +1,33 @@
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.House;
+using BrewFloor.Domain.Log;
+
+namespace BrewFloor.Domain.Jobs;
+
+/// <summary>Yeast is wanted from this batch, and it is at its best right after the end.</summary>
+public static class HarvestYeast
+{
+    public const string Rule = "harvest-yeast";
+
+    public static IEnumerable<Job> For(Batch batch, BatchState state, HouseRules rules, DateTimeOffset now)
+    {
+        if (BeginsAt(batch, state, rules) is { } finished)
+        {
+            yield return new(
+                Rule,
+                state.Subject,
+                finished.Entry,
+                finished.At,
+                finished.At + rules.HarvestWindow,
+                [new("finished", finished.At), new("window", rules.HarvestWindow)]
+            )
+            {
+                TankId = state.InTanks[0].TankId,
+            };
+        }
+    }
+
+    /// <summary>The end of fermentation, when a harvest is planned, not taken, and there is beer to take it from.</summary>
+    internal static Moment? BeginsAt(Batch batch, BatchState state, HouseRules rules) =>
+        batch.HarvestPlanned && state.Harvests is [] && state.InTanks is not [] ? state.FinishedAt(batch, rules) : null;
+}
