@@ -29,7 +29,9 @@ public static class StoreSetup
             .AddSingleton<JobKeeper>()
             .AddSingleton<Inventory>()
             .AddSingleton<HouseKeeping>()
+            .AddSingleton<DueJobs>()
             .AddSingleton<Accounts>()
+            .AddSingleton<FirstOwner>()
             .AddSingleton<Tokens>();
 
     /// <summary>A pool whose statements are prepared once and then reused.</summary>

@@ -1,5 +1,29 @@
-var builder = WebApplication.CreateBuilder(args);
-await using var app = builder.Build();
-await app.RunAsync();
+using BrewFloor.Store.PrivateServer;
+using BrewFloor.Web.Hosting;
+using Microsoft.EntityFrameworkCore;
+
+try
+{
+    var options = StartOptions.Parse(EF.IsDesignTime ? [] : args, Environment.GetEnvironmentVariable);
+    return await (
+        options.Command switch
+        {
+            "serve" => Serving.RunAsync(options, args),
+            "migrate" => ShortCommands.MigrateAsync(options),
+            "user" => ShortCommands.UserAsync(options),
+            "token" => ShortCommands.TokenAsync(options),
+            "backup" => ShortCommands.BackupAsync(options),
+            "restore" => ShortCommands.RestoreAsync(options),
+            _ => throw new StartProblemException(
+                $"Unknown command \"{options.Command}\". Known: serve, migrate, user, token, backup, restore."
+            ),
+        }
+    );
+}
+catch (Exception problem) when (problem is StartProblemException or PrivateServerProblem)
+{
+    await Console.Error.WriteLineAsync(problem.Message);
+    return 1;
+}
 
 public partial class Program;

@@ -16,6 +16,9 @@ public sealed class RulesOnHand
 
     private volatile HouseRules? _rules;
 
+    /// <summary>The site's time zone as last read.</summary>
+    public TimeZoneInfo Zone => _rules?.Zone ?? TimeZoneInfo.Utc;
+
     internal int Version => _rules?.Version ?? 0;
 
     /// <summary>From the row that answers <see cref="Question"/>.</summary>

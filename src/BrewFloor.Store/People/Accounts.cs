@@ -154,7 +154,7 @@ public sealed class Accounts(IDbContextFactory<FloorDb> databases)
         await db.SaveChangesAsync(stop);
     }
 
-    private static Person ToPerson(PersonRow row) =>
+    internal static Person ToPerson(PersonRow row) =>
         new(row.Id, row.Name, RoleNames.Read(row.Role))
         {
             PasswordHash = row.PasswordHash,

@@ -4,7 +4,7 @@ using Npgsql;
 namespace BrewFloor.Store.PrivateServer;
 
 /// <summary>A database for one errand: the one the running app uses, or one that is started for it and stopped after.</summary>
-internal sealed class BorrowedDatabase : IAsyncDisposable
+public sealed class BorrowedDatabase : IAsyncDisposable
 {
     private const int PatienceSeconds = 30;
     private static readonly TimeSpan BetweenLooks = TimeSpan.FromMilliseconds(200);

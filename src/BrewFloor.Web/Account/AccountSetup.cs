@@ -1,0 +1,101 @@
+using System.Threading.RateLimiting;
+using BrewFloor.Store.People;
+using Microsoft.AspNetCore.Authentication;
+using Microsoft.AspNetCore.Authentication.Cookies;
+
+namespace BrewFloor.Web.Account;
+
+/// <summary>Who may come in, and how they stay in.</summary>
+public static class AccountSetup
+{
+    // Tries from one address: enough for a club behind one router on a brew day, too few to guess with.
+    private const int TriesAMinute = 20;
+
+    public static IServiceCollection AddAccounts(this IServiceCollection services)
+    {
+        services.AddSingleton<Passwords>().AddSingleton<SetupToken>().AddSingleton<SignIns>();
+        services
+            .AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme)
+            .AddCookie(cookie =>
+            {
+                cookie.Cookie.Name = "brewfloor";
+                cookie.Cookie.HttpOnly = true;
+                cookie.Cookie.SameSite = SameSiteMode.Lax;
+                cookie.ExpireTimeSpan = TimeSpan.FromDays(30);
+                cookie.SlidingExpiration = true;
+                cookie.LoginPath = "/sign-in";
+                cookie.AccessDeniedPath = "/not-yours";
+                cookie.ReturnUrlParameter = "returnUrl";
+                cookie.Events.OnValidatePrincipal = SignIns.StillStandsAsync;
+            });
+        services.AddAuthorization(Policies.Add);
+        services.AddRateLimiter(limits =>
+        {
+            limits.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
+            limits.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(context =>
+                IsATry(context.Request)
+                    ? RateLimitPartition.GetFixedWindowLimiter(
+                        context.Connection.RemoteIpAddress?.ToString() ?? "",
+                        _ => new() { PermitLimit = TriesAMinute, Window = TimeSpan.FromMinutes(1) }
+                    )
+                    : RateLimitPartition.GetNoLimiter("")
+            );
+        });
+        return services;
+    }
+
+    public static void MapSignOut(this IEndpointRouteBuilder routes) =>
+        routes
+            .MapPost(
+                "/sign-out",
+                async (HttpContext http) =>
+                {
+                    await http.SignOutAsync(CookieAuthenticationDefaults.AuthenticationScheme);
+                    return Results.LocalRedirect("/sign-in");
+                }
+            )
+            .RequireAuthorization(Policies.Viewer)
+            .WithMetadata(new Microsoft.AspNetCore.Antiforgery.RequireAntiforgeryTokenAttribute());
+
+    /// <summary>Leads to what must be done first: a floor without an owner to the setup, a one-use password to a new one.</summary>
+    public static IApplicationBuilder UseFirstSteps(this IApplicationBuilder app)
+    {
+        var hasOwner = false; // once there is one, there always is
+        return app.Use(
+            async (context, next) =>
+            {
+                var path = context.Request.Path;
+                if (path == "/" || path == "/sign-in")
+                {
+                    hasOwner =
+                        hasOwner
+                        || await context
+                            .RequestServices.GetRequiredService<FirstOwner>()
+                            .ExistsAsync(context.RequestAborted);
+                    if (!hasOwner)
+                    {
+                        context.Response.Redirect("/setup");
+                        return;
+                    }
+                }
+
+                if (
+                    context.User.HasClaim(Policies.MustChangeClaim, "true")
+                    && path != "/me/password"
+                    && path != "/sign-out"
+                    && context.GetEndpoint()?.Metadata.GetMetadata<Microsoft.AspNetCore.Authorization.IAllowAnonymous>()
+                        is null
+                )
+                {
+                    context.Response.Redirect("/me/password");
+                    return;
+                }
+
+                await next(context);
+            }
+        );
+    }
+
+    private static bool IsATry(HttpRequest request) =>
+        HttpMethods.IsPost(request.Method) && (request.Path == "/sign-in" || request.Path == "/setup");
+}

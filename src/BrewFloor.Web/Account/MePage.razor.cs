@@ -1,0 +1,35 @@
+using BrewFloor.Store.People;
+using BrewFloor.Web.Shell;
+using BrewFloor.Web.Units;
+using Microsoft.AspNetCore.Components;
+
+namespace BrewFloor.Web.Account;
+
+/// <summary>The reader's own units. Stored values never change with them.</summary>
+public sealed partial class MePage(Wording wording, Accounts accounts, NavigationManager navigation)
+{
+    [SupplyParameterFromForm(FormName = "units")]
+    private UnitsInput? Input { get; set; }
+
+    [CascadingParameter]
+    public required HttpContext Http { get; set; }
+
+    protected override void OnInitialized() => Input ??= new() { Units = wording.Figures.Units.ToString() };
+
+    private async Task SaveAsync()
+    {
+        var id = Policies.IdOf(Http.User);
+        await accounts.SetPreferencesAsync(id, Preferences.Text(ReadingUnits.Parse(Input!.Units)), Http.RequestAborted);
+        if (await accounts.ByIdAsync(id, Http.RequestAborted) is { } account)
+        {
+            await SignIns.SignInAsync(Http, account);
+        }
+
+        navigation.NavigateTo("/more");
+    }
+
+    public sealed class UnitsInput
+    {
+        public string? Units { get; set; }
+    }
+}

@@ -1,0 +1,52 @@
+using BrewFloor.Store.People;
+using BrewFloor.Web.Shell;
+using Microsoft.AspNetCore.Components;
+
+namespace BrewFloor.Web.Account;
+
+/// <summary>A new password; everything else signed in under the old one is signed out.</summary>
+public sealed partial class PasswordPage(
+    Wording wording,
+    Accounts accounts,
+    Passwords passwords,
+    NavigationManager navigation
+)
+{
+    private string? _problem;
+
+    [SupplyParameterFromForm(FormName = "password")]
+    private PasswordInput? Input { get; set; }
+
+    [CascadingParameter]
+    public required HttpContext Http { get; set; }
+
+    protected override void OnInitialized() => Input ??= new();
+
+    private async Task ChangeAsync()
+    {
+        var id = Policies.IdOf(Http.User);
+        var account = await accounts.ByIdAsync(id, Http.RequestAborted);
+        _problem = !passwords.Fits(account?.PasswordHash, Input!.Old ?? "")
+            ? "sign-in-wrong"
+            : PasswordProblem.With(Input.New);
+        if (_problem is not null)
+        {
+            return;
+        }
+
+        await accounts.SetPasswordAsync(id, passwords.Hash(Input.New!), mustChange: false, Http.RequestAborted);
+        if (await accounts.ByIdAsync(id, Http.RequestAborted) is { } changed)
+        {
+            await SignIns.SignInAsync(Http, changed);
+        }
+
+        navigation.NavigateTo("/");
+    }
+
+    public sealed class PasswordInput
+    {
+        public string? Old { get; set; }
+
+        public string? New { get; set; }
+    }
+}

@@ -1,0 +1,107 @@
+using BrewFloor.Brewing;
+using BrewFloor.Store.House;
+using BrewFloor.Store.People;
+using BrewFloor.Web.Shell;
+using BrewFloor.Web.Units;
+using Microsoft.AspNetCore.Components;
+
+namespace BrewFloor.Web.Account;
+
+/// <summary>Makes the first owner of a floor: whoever can read the console.</summary>
+public sealed partial class SetupPage(
+    Wording wording,
+    FirstOwner first,
+    Passwords passwords,
+    SetupToken token,
+    NavigationManager navigation
+)
+{
+    // Known everywhere: an IANA name is what is stored.
+    private static readonly string[] Zones =
+    [
+        .. TimeZoneInfo
+            .GetSystemTimeZones()
+            .Select(zone => zone.Id)
+            .Where(id => id.Contains('/', StringComparison.Ordinal) || id is "UTC")
+            .Order(StringComparer.Ordinal),
+    ];
+
+    private string? _problem;
+    private bool _isDone;
+
+    [SupplyParameterFromForm(FormName = "setup")]
+    private SetupInput? Input { get; set; }
+
+    [CascadingParameter]
+    public required HttpContext Http { get; set; }
+
+    protected override async Task OnInitializedAsync()
+    {
+        Input ??= new()
+        {
+            Zone = TimeZoneInfo.Local.Id,
+            Altitude = "0",
+            Units = ReadingUnits.Metric.ToString(),
+        };
+        _isDone = await first.ExistsAsync(Http.RequestAborted);
+    }
+
+    private async Task ClaimAsync()
+    {
+        if (_isDone)
+        {
+            return;
+        }
+
+        _problem = ProblemWith(Input!);
+        if (_problem is not null)
+        {
+            return;
+        }
+
+        var site = new Site(Input!.Site!.Trim(), Input.Zone!, TypedNumber.Parse(Input.Altitude).Value, Version: 0);
+        var owner = await first.ClaimAsync(
+            Input.Name!,
+            passwords.Hash(Input.Password!),
+            Preferences.Text(ReadingUnits.Parse(Input.Units)),
+            site,
+            Http.RequestAborted
+        );
+        if (owner is null)
+        {
+            _isDone = true;
+            return;
+        }
+
+        await SignIns.SignInAsync(Http, owner);
+        navigation.NavigateTo("/");
+    }
+
+    private string? ProblemWith(SetupInput input) =>
+        !token.Is(input.Token) ? "setup-wrong"
+        : string.IsNullOrWhiteSpace(input.Name) || string.IsNullOrWhiteSpace(input.Site) ? "name-missing"
+        : PasswordProblem.With(input.Password)
+            ?? (
+                !Zones.Contains(input.Zone, StringComparer.Ordinal) ? "refusal.unknown-choice"
+                : !TypedNumber.Parse(input.Altitude).Gives(out var altitude) || altitude is < -500 or > 6000
+                    ? "setup-altitude-wrong"
+                : null
+            );
+
+    public sealed class SetupInput
+    {
+        public string? Token { get; set; }
+
+        public string? Name { get; set; }
+
+        public string? Password { get; set; }
+
+        public string? Site { get; set; }
+
+        public string? Zone { get; set; }
+
+        public string? Altitude { get; set; }
+
+        public string? Units { get; set; }
+    }
+}

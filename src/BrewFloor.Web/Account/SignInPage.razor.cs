@@ -1,0 +1,47 @@
+using BrewFloor.Web.Hosting;
+using BrewFloor.Web.Shell;
+using Microsoft.AspNetCore.Components;
+
+namespace BrewFloor.Web.Account;
+
+/// <summary>By name and password; leads back to the page that was asked for.</summary>
+public sealed partial class SignInPage(Wording wording, SignIns signIns, NavigationManager navigation)
+{
+    private string? _problem;
+
+    [SupplyParameterFromForm(FormName = "sign-in")]
+    private SignInInput? Input { get; set; }
+
+    [SupplyParameterFromQuery]
+    private string? ReturnUrl { get; set; }
+
+    [CascadingParameter]
+    public required HttpContext Http { get; set; }
+
+    protected override void OnInitialized() => Input ??= new();
+
+    private async Task SignInAsync()
+    {
+        var tried = await signIns.TryAsync(Input!.Name ?? "", Input.Password ?? "", Http.RequestAborted);
+        switch (tried)
+        {
+            case SignInTry.Welcome(var account):
+                await SignIns.SignInAsync(Http, account);
+                navigation.NavigateTo(account.MustChangePassword ? "/me/password" : LocalPaths.Safe(ReturnUrl));
+                break;
+            case SignInTry.Locked(var until):
+                _problem = wording["sign-in-locked", new Domain.Log.Number("until", until)];
+                break;
+            default:
+                _problem = wording["sign-in-wrong"];
+                break;
+        }
+    }
+
+    public sealed class SignInInput
+    {
+        public string? Name { get; set; }
+
+        public string? Password { get; set; }
+    }
+}

@@ -1,0 +1,67 @@
+using BrewFloor.Brewing.Extract;
+using BrewFloor.Domain.Batches;
+using BrewFloor.Web.Drawing;
+using BrewFloor.Web.Shell;
+using BrewFloor.Web.Units;
+using Microsoft.AspNetCore.Components;
+
+namespace BrewFloor.Web.Batches;
+
+/// <summary>The gravities of a batch on their days, with what was pitched, dumped and added.</summary>
+public sealed partial class BatchChart(Wording wording)
+{
+    [Parameter, EditorRequired]
+    public required ShownBatch Batch { get; set; }
+
+    private BatchState State => Batch.State;
+
+    private bool IsPlato => wording.Figures.Units.Gravity is GravityUnit.Plato;
+
+    // A beer that is gone needs no empty days up to today.
+    private DateTimeOffset? Until => State.Closed is { } closed ? closed.At.AddHours(6) : null;
+
+    private IReadOnlyList<ChartPanel> Panels =>
+        [
+            new ChartPanel(
+                ChartKind.Gravity,
+                wording["chart-gravity"],
+                IsPlato ? "°P" : "SG",
+                IsPlato ? "0.0" : "0.000",
+                [.. State.Gravities.Select(read => new ChartReading(read.Moment.At, ValueOf(read.Gravity)))]
+            )
+            {
+                Levels = Batch.Thing.LimitOfAttenuation is { } limit
+                    ? [new ChartLevel(ValueOf(limit), wording["chart-limit"], ChartLevelKind.Target)]
+                    : [],
+            },
+        ];
+
+    private IReadOnlyList<ChartEvent> Events =>
+        [
+            .. State.Pitches.Select(pitch => new ChartEvent(pitch.Moment.At, wording["chart-pitched"])),
+            .. State.Dumps.Select(dump => new ChartEvent(
+                dump.Moment.At,
+                $"{wording["chart-dumped"]} {wording.Entry("choice.Sediment." + dump.What).ToLower(wording.Figures.Culture)}, {wording.Figures.Of(dump.Volume)}"
+            )),
+            .. State.DryHops.Select(hop => new ChartEvent(hop.Moment.At, $"{wording["chart-hopped"]} {hop.Material}")),
+        ];
+
+    private ChartWords Words =>
+        new(
+            wording[
+                "chart-sentence",
+                new("first", State.Gravities[0].Gravity),
+                new("last", State.Gravities[^1].Gravity),
+                new("at", State.Gravities[^1].Moment.At)
+            ],
+            wording["chart-read"],
+            wording["chart-now"],
+            wording["chart-no-signal"],
+            wording["chart-table"],
+            wording["chart-when"],
+            wording["chart-doubtful"]
+        );
+
+    private double ValueOf(SpecificGravity gravity) =>
+        IsPlato && DegreesPlato.From(gravity).Gives(out var plato) ? plato.Value : gravity.Value;
+}

@@ -1,0 +1,47 @@
+using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Log;
+using BrewFloor.Web.Log;
+
+namespace BrewFloor.Web.Cleaning;
+
+/// <summary>The form of <see cref="Washed"/>.</summary>
+public sealed class WashedForm : EntryForm
+{
+    public override string Kind => "washed";
+
+    public override IEnumerable<Field> Fields(FormFloor floor) =>
+        [
+            new ChoiceField("cleaner", floor.Choices<Agent>()) { IsRequired = true },
+            new ChoiceField("how", floor.Choices<Way>()) { IsRequired = true },
+            new TextField("concentration"),
+            new QuantityField("temperature", Measure.Temperature),
+            new QuantityField("minutes", Measure.Minutes),
+            new QuantityField("label-minutes", Measure.Minutes) { IsExtra = true },
+            new FlagField("closed-circuit"),
+        ];
+
+    public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
+    {
+        return
+        [
+            new Washed(floor.TankId, said.Choice<Agent>("cleaner"), said.Choice<Way>("how"))
+            {
+                Concentration = said.TextOrNone("concentration"),
+                Temperature = said.DegreesOrNone("temperature"),
+                Minutes = said.MinutesOrNone("minutes"),
+                LabelMinutes = said.MinutesOrNone("label-minutes"),
+                IsClosedCircuit = said.Flag("closed-circuit"),
+            },
+        ];
+    }
+
+    public override IEnumerable<string> Cautions(FormFloor floor) =>
+        ["caution.caustic", "caution.hot", "caution.suck-in"];
+
+    public override bool IsOffered(FormFloor floor) => !floor.HoldsBeer;
+
+    public override int Likelihood(FormFloor floor) =>
+        floor.HoldsBeer ? 0
+        : floor.Is(Soil.Soiled) || floor.Is(Soil.Unknown) ? 90
+        : 10;
+}

@@ -1,0 +1,77 @@
+using BrewFloor.Store;
+using BrewFloor.Store.House;
+using BrewFloor.Store.People;
+using BrewFloor.Store.PrivateServer;
+using BrewFloor.Web.Account;
+
+namespace BrewFloor.Web.Hosting;
+
+/// <summary>Whether pages may be served: the database answers, and it has been migrated by this program.</summary>
+public sealed class Readiness(FloorDatabase database)
+{
+    private volatile bool _isMigrated;
+
+    public bool IsReady => _isMigrated && database.IsReachable;
+
+    public DateTimeOffset? LastReachedAt => database.LastReachableAt;
+
+    /// <summary>The way in for the app, known once the database has answered.</summary>
+    public string Connection { get; private set; } = "";
+
+    internal void Reached(string connection) => Connection = connection;
+
+    internal void Migrated() => _isMigrated = true;
+}
+
+/// <summary>Migrates the database as soon as it answers, and says how to begin; pages wait for it.</summary>
+public sealed partial class FirstMigration(
+    FloorDatabase database,
+    Readiness readiness,
+    IServiceProvider services,
+    IHostApplicationLifetime life,
+    ILogger<FirstMigration> logger
+) : BackgroundService
+{
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        try
+        {
+            var connections = await database.ConnectionsAsync(stoppingToken);
+            readiness.Reached(connections.Application);
+            await Migrator.MigrateAsync(connections.Owner, TimeZoneInfo.Local.Id, stoppingToken);
+            await services.GetRequiredService<HouseKeeping>().RulesAsync(stoppingToken);
+            readiness.Migrated();
+            await WelcomeAsync(stoppingToken);
+        }
+        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        {
+            // Stopped before it was ready.
+        }
+        catch (Exception e)
+        {
+            // Half a floor is no floor: what cannot be migrated is not served.
+            LogNotMigrated(e, e.Message);
+            Environment.ExitCode = 1;
+            life.StopApplication();
+        }
+    }
+
+    private async Task WelcomeAsync(CancellationToken stop)
+    {
+        if (!await services.GetRequiredService<FirstOwner>().ExistsAsync(stop))
+        {
+            Console.WriteLine(
+                $"""
+
+                This floor has no owner yet. Open /setup in a browser and type this code, good for 15 minutes:
+
+                    {services.GetRequiredService<SetupToken>().Text}
+
+                """
+            );
+        }
+    }
+
+    [LoggerMessage(Level = LogLevel.Critical, Message = "The database cannot be used: {Reason}")]
+    private partial void LogNotMigrated(Exception e, string reason);
+}

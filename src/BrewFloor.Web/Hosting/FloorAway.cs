@@ -1,0 +1,110 @@
+using System.Net;
+using System.Text;
+using BrewFloor.Web.Shell;
+using Microsoft.Extensions.Primitives;
+
+namespace BrewFloor.Web.Hosting;
+
+/// <summary>What is served while the database cannot be reached: when it last could, and a form that keeps what was typed.</summary>
+internal static class FloorAway
+{
+    private static readonly string[] Unaffected =
+    [
+        "/health",
+        "/favicon.svg",
+        "/floor.css",
+        "/tokens.css",
+        "/floor.js",
+        "/fonts",
+    ];
+
+    public static IApplicationBuilder UseFloorAway(this IApplicationBuilder app) =>
+        app.Use(
+            static async (context, next) =>
+            {
+                var isReady = context.RequestServices.GetRequiredService<Readiness>().IsReady;
+                if (
+                    isReady
+                    || Unaffected.Any(path => context.Request.Path.StartsWithSegments(path, StringComparison.Ordinal))
+                )
+                {
+                    await next(context);
+                    return;
+                }
+
+                await AnswerAsync(context);
+            }
+        );
+
+    private static async Task AnswerAsync(HttpContext context)
+    {
+        context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
+        context.Response.Headers.RetryAfter = "2";
+        context.Response.Headers.CacheControl = "no-store";
+        if (context.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal))
+        {
+            await Results
+                .Problem(statusCode: 503, title: "The floor log can't be reached. Nothing was logged.")
+                .ExecuteAsync(context);
+            return;
+        }
+
+        context.Response.ContentType = "text/html; charset=utf-8";
+        IEnumerable<KeyValuePair<string, StringValues>> typed =
+            HttpMethods.IsPost(context.Request.Method) && context.Request.HasFormContentType
+                ? await context.Request.ReadFormAsync(context.RequestAborted)
+                : [];
+        await context.Response.WriteAsync(Page(context, typed), context.RequestAborted);
+    }
+
+    // Built by hand: a page of the usual kind would ask the database who reads it.
+    private static string Page(HttpContext context, IEnumerable<KeyValuePair<string, StringValues>> typed)
+    {
+        var words = Reader.Stranger;
+        var last = context.RequestServices.GetRequiredService<Readiness>().LastReachedAt;
+        var since = last is { } at ? words["away-since", new Domain.Log.Number("at", at)] : words["away-never"];
+        var kept = new StringBuilder();
+        foreach (var (name, values) in typed)
+        {
+            foreach (var value in values)
+            {
+                kept.Append("<input type=\"hidden\" name=\"")
+                    .Append(Encode(name))
+                    .Append("\" value=\"")
+                    .Append(Encode(value))
+                    .Append("\">");
+            }
+        }
+
+        var again =
+            kept.Length == 0
+                ? $"""<p><a class="press" href="{Encode(context.Request.Path + context.Request.QueryString)}">{Encode(words["away-again"])}</a></p>"""
+                : $"""<form method="post">{kept}{Shown(typed)}<button class="press">{Encode(words["away-again"])}</button></form>""";
+        return $"""
+            <!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+            <title>{Encode(
+                words["away"]
+            )} · BrewFloor</title><link rel="stylesheet" href="/tokens.css"><link rel="stylesheet" href="/floor.css"></head>
+            <body><main id="main" class="narrow"><div class="objection stop" role="alert"><h1>{Encode(
+                words["away"]
+            )}</h1>
+            <p>{Encode(words["away-why"])}</p><p>{Encode(since)}</p></div>{again}</main></body></html>
+            """;
+    }
+
+    private static string Shown(IEnumerable<KeyValuePair<string, StringValues>> typed)
+    {
+        var rows = typed
+            .Where(field =>
+                !field.Key.StartsWith('_') && field.Value.ToString().Length > 0 && !Guid.TryParse(field.Value, out _)
+            )
+            .Where(field =>
+                !field.Key.Contains("assword", StringComparison.Ordinal)
+                && !field.Key.Contains('.', StringComparison.Ordinal)
+            )
+            .Select(field => $"<div><dt>{Encode(field.Key)}</dt><dd>{Encode(field.Value)}</dd></div>");
+        return $"""<dl class="facts paper">{string.Concat(rows)}</dl>""";
+    }
+
+    private static string Encode(string? text) => WebUtility.HtmlEncode(text ?? "");
+}

@@ -1,0 +1,91 @@
+using BrewFloor.Store;
+using BrewFloor.Web.Account;
+using BrewFloor.Web.Api;
+using BrewFloor.Web.Jobs;
+using BrewFloor.Web.Live;
+using BrewFloor.Web.PrivateServer;
+using BrewFloor.Web.Shell;
+using BrewFloor.Web.Tanks;
+using Microsoft.AspNetCore.DataProtection;
+using Serilog;
+using Serilog.Events;
+
+namespace BrewFloor.Web.Hosting;
+
+/// <summary>The app while it serves pages: what it is made of, and in which order a request passes through it.</summary>
+public static class Serving
+{
+    private const long LargestBody = 1024 * 1024;
+
+    public static async Task<int> RunAsync(StartOptions options, string[] args)
+    {
+        var builder = WebApplication.CreateBuilder(args);
+        Listen(builder, options);
+        AddFloor(builder, options);
+        await using var app = builder.Build();
+        UseFloor(app);
+        await app.RunAsync();
+        return 0;
+    }
+
+    private static void Listen(WebApplicationBuilder builder, StartOptions options) =>
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = LargestBody;
+            if (options.IsOnLan)
+            {
+                kestrel.ListenAnyIP(options.Port);
+            }
+            else
+            {
+                kestrel.ListenLocalhost(options.Port);
+            }
+        });
+
+    private static void AddFloor(WebApplicationBuilder builder, StartOptions options)
+    {
+        builder.Services.AddSerilog(log =>
+            log.MinimumLevel.Information()
+                .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
+                .WriteTo.Console(formatProvider: System.Globalization.CultureInfo.InvariantCulture)
+        );
+        builder.Services.AddSingleton(options);
+        builder.Configuration["BREWFLOOR_DATA"] = options.DataFolder;
+        builder.Services.AddDatabase(builder.Configuration);
+        builder.Services.AddFloorStore(services => services.GetRequiredService<Readiness>().Connection);
+        builder.Services.AddSingleton<Readiness>().AddHostedService<FirstMigration>();
+        builder
+            .Services.AddDataProtection()
+            .SetApplicationName("BrewFloor")
+            .PersistKeysToFileSystem(Directory.CreateDirectory(options.KeysFolder));
+        builder.Services.AddAccounts();
+        builder.Services.AddShell();
+        builder.Services.AddFloorPages();
+        builder.Services.AddFloorApi();
+        builder.Services.AddRazorComponents();
+    }
+
+    private static void UseFloor(WebApplication app)
+    {
+        app.UseSecurityHeaders();
+        app.UseExceptionHandler("/error", createScopeForErrors: true);
+        app.UseStatusCodePagesWithReExecute("/not-found");
+        app.UseFloorAway();
+        app.UseRouting();
+        app.UseRateLimiter();
+        app.UseAuthentication();
+        app.UseFirstSteps();
+        app.UseAuthorization();
+        app.UseAntiforgery();
+        app.MapStaticAssets().AllowAnonymous();
+        app.MapHealth();
+        app.MapThemes();
+        app.MapSignOut();
+        app.MapLive();
+        app.MapJobs();
+        app.MapFind();
+        app.MapFloorApi();
+        app.MapRazorComponents<App>();
+    }
+}

@@ -1,0 +1,57 @@
+namespace BrewFloor.Web.Hosting;
+
+/// <summary>Light, dark or sunlight: a cookie and a form, so that it works without script.</summary>
+internal static class Themes
+{
+    public const string Cookie = "theme";
+    public const string Sunlight = "sunlight";
+
+    private static readonly string[] Known = ["light", "dark", Sunlight];
+
+    /// <summary>The chosen theme; null: as the device has it.</summary>
+    public static string? Chosen(HttpContext http) =>
+        http.Request.Cookies.TryGetValue(Cookie, out var theme) && Known.Contains(theme, StringComparer.Ordinal)
+            ? theme
+            : null;
+
+    public static void MapThemes(this IEndpointRouteBuilder routes) =>
+        routes
+            .MapPost(
+                "/theme",
+                (
+                    HttpContext http,
+                    [Microsoft.AspNetCore.Mvc.FromForm] string? theme,
+                    [Microsoft.AspNetCore.Mvc.FromForm] string? back
+                ) =>
+                {
+                    if (Known.Contains(theme, StringComparer.Ordinal))
+                    {
+                        http.Response.Cookies.Append(
+                            Cookie,
+                            theme!,
+                            new CookieOptions
+                            {
+                                HttpOnly = true,
+                                IsEssential = true,
+                                MaxAge = TimeSpan.FromDays(400),
+                                SameSite = SameSiteMode.Lax,
+                            }
+                        );
+                    }
+                    else
+                    {
+                        http.Response.Cookies.Delete(Cookie);
+                    }
+
+                    return Results.LocalRedirect(LocalPaths.Safe(back));
+                }
+            )
+            .AllowAnonymous();
+}
+
+/// <summary>Where a form may send somebody back to: a page of this house, never elsewhere.</summary>
+internal static class LocalPaths
+{
+    public static string Safe(string? path) =>
+        path is ['/', ..] and not ['/', '/' or '\\', ..] && !path.Any(char.IsControl) ? path : "/";
+}

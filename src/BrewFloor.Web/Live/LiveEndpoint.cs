@@ -1,0 +1,103 @@
+using System.Globalization;
+using System.Net.ServerSentEvents;
+using System.Runtime.CompilerServices;
+using BrewFloor.Store.Log;
+using BrewFloor.Web.Account;
+
+namespace BrewFloor.Web.Live;
+
+/// <summary>What happens on the floor, as server-sent events: <c>entry</c> with its number as id, <c>jobs</c>, <c>thing</c>.</summary>
+internal static class LiveEndpoint
+{
+    private static readonly TimeSpan Breath = TimeSpan.FromSeconds(20); // proxies close what is silent for long
+
+    private const int Most = 200; // whoever missed more loads the page anew anyway
+
+    public static void MapLive(this IEndpointRouteBuilder routes) =>
+        routes
+            .MapGet(
+                "/live",
+                (HttpContext http, FloorNews news, LogReader reader, IHostApplicationLifetime life) =>
+                {
+                    http.Response.Headers["X-Accel-Buffering"] = "no";
+                    var after = long.TryParse(
+                        http.Request.Headers["Last-Event-ID"],
+                        NumberStyles.None,
+                        CultureInfo.InvariantCulture,
+                        out var seq
+                    )
+                        ? seq
+                        : (long?)null;
+                    return TypedResults.ServerSentEvents(
+                        FollowAsync(news, reader, after, life.ApplicationStopping, http.RequestAborted)
+                    );
+                }
+            )
+            .RequireAuthorization(Policies.Viewer);
+
+    private static async IAsyncEnumerable<SseItem<string>> FollowAsync(
+        FloorNews news,
+        LogReader reader,
+        long? after,
+        CancellationToken stopping,
+        [EnumeratorCancellation] CancellationToken gone
+    )
+    {
+        using var either = CancellationTokenSource.CreateLinkedTokenSource(stopping, gone);
+        var (id, followed) = news.Follow();
+        try
+        {
+            yield return new SseItem<string>("", "hello");
+            if (after is { } last)
+            {
+                foreach (var missed in await MissedAsync(reader, last, either.Token))
+                {
+                    yield return Entry(missed);
+                }
+            }
+
+            while (await HasNewsAsync(followed, either.Token) is { } hasNews)
+            {
+                if (!hasNews)
+                {
+                    yield return new SseItem<string>("", "breath");
+                }
+
+                while (followed.TryRead(out var one))
+                {
+                    yield return one.Kind is "entry" ? Entry(one.What) : new SseItem<string>(one.What, one.Kind);
+                }
+            }
+        }
+        finally
+        {
+            news.Leave(id);
+        }
+    }
+
+    private static async Task<IReadOnlyList<string>> MissedAsync(LogReader reader, long after, CancellationToken stop)
+    {
+        var page = await reader.SinceAsync(after, about: null, Most, stop);
+        return [.. page.Items.Select(line => line.Seq.ToString(CultureInfo.InvariantCulture))];
+    }
+
+    private static SseItem<string> Entry(string seq) => new(seq, "entry") { EventId = seq };
+
+    // True: something came; false: time to breathe; null: over.
+    private static async Task<bool?> HasNewsAsync(
+        System.Threading.Channels.ChannelReader<News> followed,
+        CancellationToken stop
+    )
+    {
+        using var breath = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        breath.CancelAfter(Breath);
+        try
+        {
+            return await followed.WaitToReadAsync(breath.Token) ? true : null;
+        }
+        catch (OperationCanceledException)
+        {
+            return stop.IsCancellationRequested ? null : false;
+        }
+    }
+}

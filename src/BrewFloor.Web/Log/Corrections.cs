@@ -1,0 +1,54 @@
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
+using BrewFloor.Domain.Yeast;
+using BrewFloor.Store.Log;
+
+namespace BrewFloor.Web.Log;
+
+/// <summary>What a correction keeps of the entry it replaces.</summary>
+public static class Corrections
+{
+    /// <summary>The entry as typed anew, with what its form doesn't ask again: what it brought into being, and its exact time if that was left.</summary>
+    public static LogEntry Standing(LogEntry typed, LogEntry old)
+    {
+        var at = typed.At == default || SameMinute(typed.At, old.At) ? old.At : typed.At;
+        var kept = (typed, old) switch
+        {
+            (Filled now, Filled then) => now with { BatchId = then.BatchId, NewBatch = then.NewBatch },
+            (FillPlanned now, FillPlanned then) => now with { BatchId = then.BatchId, NewBatch = then.NewBatch },
+            (BatchTakenOver now, BatchTakenOver then) => now with { NewBatch = then.NewBatch },
+            (CultureReceived now, CultureReceived then) => now with { NewCulture = then.NewCulture },
+            (CultureTakenOver now, CultureTakenOver then) => now with { NewCulture = then.NewCulture },
+            _ => typed,
+        };
+        return kept with { Id = old.Id, At = at };
+    }
+
+    private static bool SameMinute(DateTimeOffset one, DateTimeOffset other) =>
+        one.UtcTicks / TimeSpan.TicksPerMinute == other.UtcTicks / TimeSpan.TicksPerMinute;
+}
+
+/// <summary>A form that corrects is about the batch or culture of its entry, wherever that is now.</summary>
+public static class FormBatch
+{
+    public static async Task<FormFloor> OfAsync(
+        FormFloor floor,
+        LogEntry entry,
+        FloorReader reader,
+        CancellationToken stop
+    )
+    {
+        var view = await reader.ForAsync(entry.Subjects, stop);
+        var (batch, state) = view.Floor.Batches is [var beer, ..] ? beer : default;
+        var (culture, cultureState) = view.Floor.Cultures is [var jar, ..] ? jar : default;
+        return floor with
+        {
+            CorrectedBatchId = batch?.Id,
+            Batch = batch ?? floor.Batch,
+            BatchState = state ?? floor.BatchState,
+            Culture = culture ?? floor.Culture,
+            CultureState = cultureState ?? floor.CultureState,
+        };
+    }
+}

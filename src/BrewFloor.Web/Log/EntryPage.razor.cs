@@ -1,0 +1,145 @@
+using BrewFloor.Brewing;
+using BrewFloor.Domain;
+using BrewFloor.Domain.Log;
+using BrewFloor.Store.Log;
+using BrewFloor.Web.Account;
+using BrewFloor.Web.Shell;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Primitives;
+
+namespace BrewFloor.Web.Log;
+
+/// <summary>One entry, one page: cautions, fields, what the floor says, and one slab that says the verb.</summary>
+/// <remarks>The same page asks ("may I?") and logs; the ids are made when it is drawn, so that sending it twice is one entry.</remarks>
+public sealed partial class EntryPage(
+    Wording wording,
+    FloorLog log,
+    FormFloors floors,
+    TimeProvider clock,
+    NavigationManager navigation
+)
+{
+    private readonly Dictionary<string, Guid> _ids = new(StringComparer.Ordinal);
+    private EntryForm? _form;
+    private FormFloor? _floor;
+    private IReadOnlyList<Field> _fields = [];
+    private IReadOnlyDictionary<string, Refusal> _problems = new Dictionary<string, Refusal>(StringComparer.Ordinal);
+    private IReadOnlyList<(Guid Id, string Name)> _people = [];
+    private Verdict? _verdict;
+    private Answer _answer = Answer.None;
+    private bool _taken;
+
+    [Parameter]
+    public string? Code { get; set; }
+
+    [Parameter]
+    public int? BatchNumber { get; set; }
+
+    [Parameter]
+    public int? CultureNumber { get; set; }
+
+    [Parameter, EditorRequired]
+    public required string Kind { get; set; }
+
+    [CascadingParameter]
+    public required HttpContext Http { get; set; }
+
+    private string Verb => wording.Verb(Kind);
+
+    private string Title => _floor?.Tank is { } tank ? $"{tank.Code} · {Verb}" : Verb;
+
+    private IEnumerable<string> Cautions => _form!.Cautions(_floor!);
+
+    private IReadOnlyDictionary<string, StringValues>? Posted =>
+        HttpMethods.IsPost(Http.Request.Method) ? Http.Request.Form.ToDictionary(StringComparer.Ordinal) : null;
+
+    protected override async Task OnInitializedAsync()
+    {
+        _form = EntryForms.ByKind.GetValueOrDefault(Kind);
+        _floor = _form is null
+            ? null
+            : await floors.LoadAsync(new(Code, BatchNumber, CultureNumber), Http.RequestAborted);
+        if (_form is null || _floor is null)
+        {
+            navigation.NotFound();
+            return;
+        }
+
+        _fields = Prefilled([.. _form.Fields(_floor)]);
+        _people = await floors.PeopleAsync(Http.RequestAborted);
+        foreach (var name in FormIds.Names)
+        {
+            _ids[name] = Guid.TryParse(Posted?.GetValueOrDefault(name), out var made) ? made : Guid.CreateVersion7();
+        }
+    }
+
+    private async Task SendAsync()
+    {
+        var times = new SiteTimes(wording.Figures.Zone, clock.GetUtcNow(), wording.Figures.Culture);
+        var said = new FormReader(Posted!, times);
+        var entries = EntryReading.Read(_form!, said, _floor!);
+        _answer = EntryReading.Answer(said);
+        if (!said.IsFine)
+        {
+            _problems = said.Problems;
+            return;
+        }
+
+        var request = new LogRequest(
+            [.. entries.Select(entry => new Sent(entry, _answer) { CautionsShown = [.. Cautions] })],
+            Policies.AuthorOf(Http.User)
+        );
+        if (said.Flag("check"))
+        {
+            _verdict = Together(await log.CheckAsync(request, Http.RequestAborted));
+            return;
+        }
+
+        Show(await log.AppendAsync(request, Http.RequestAborted), entries[0]);
+    }
+
+    private void Show(Appended appended, LogEntry first)
+    {
+        switch (appended)
+        {
+            case Appended.Stored:
+                navigation.NavigateTo($"{Home}?logged={first.Id}#logged"); // a reload must not post again
+                break;
+            case Appended.Refused(var judged):
+                Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+                _verdict = Together(judged);
+                break;
+            default:
+                Http.Response.StatusCode = StatusCodes.Status409Conflict;
+                _taken = true;
+                break;
+        }
+    }
+
+    private string Home =>
+        _floor!.Culture is { } culture ? $"/yeast/{culture.Number}"
+        : _floor.Tank is { } tank ? $"/tanks/{tank.Code}"
+        : BatchNumber is { } number ? $"/batches/{number}"
+        : "/yeast";
+
+    // Several entries of one form are answered together: each objection stands once.
+    private static Verdict Together(Listed<Judged> judged) =>
+        new(
+            judged.Any(j => j.Verdict.Nature is Nature.Told) ? Nature.Told : judged[0].Verdict.Nature,
+            [.. judged.SelectMany(j => j.Verdict.Objections).Distinct()],
+            [.. judged.SelectMany(j => j.Verdict.Allowed).Distinct()]
+        );
+
+    // A link may bring values along: "allow beforehand" knows which entry was stopped.
+    private IReadOnlyList<Field> Prefilled(IReadOnlyList<Field> fields) =>
+        [
+            .. fields.Select(field =>
+                Http.Request.Query.TryGetValue(field.Name, out var value)
+                    ? field with
+                    {
+                        Start = value.ToString(),
+                    }
+                    : field
+            ),
+        ];
+}

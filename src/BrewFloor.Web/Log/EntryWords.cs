@@ -1,0 +1,127 @@
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
+using BrewFloor.Domain.Yeast;
+using BrewFloor.Web.Shell;
+
+namespace BrewFloor.Web.Log;
+
+/// <summary>An entry in a few words, numbers first: "Gravity 1.019", "Dumped trub, 1.6 L".</summary>
+public static class EntryWords
+{
+    public static string What(LogEntry entry, Wording words)
+    {
+        var kind = EntryKinds.NameOf(entry);
+        var detail = Detail(entry, words);
+        return detail.Length == 0 ? words.Happened(kind)
+            : detail.StartsWith(':') ? words.Happened(kind) + detail
+            : $"{words.Happened(kind)} {detail}";
+    }
+
+    private static string Detail(LogEntry entry, Wording words) =>
+        OfBeer(entry, words)
+        ?? OfTank(entry, words)
+        ?? OfCleaning(entry, words)
+        ?? OfYeast(entry, words)
+        ?? OfLog(entry, words)
+        ?? "";
+
+    private static string? OfBeer(LogEntry entry, Wording words)
+    {
+        var f = words.Figures;
+        return entry switch
+        {
+            Filled e => f.Of(e.Volume) + (e.Gravity is { } g ? $", {Gravity(g, words)}" : ""),
+            ToppedUp e => f.Of(e.Volume),
+            FillPlanned e => $"{f.Of(e.Volume)}, {f.Moment(e.PlannedAt)}",
+            Racked e => f.Of(e.Volume),
+            LevelMeasured e => f.Of(e.Volume),
+            Emptied e => e.Heel.Liters > 0 ? words.Entry("line.heel", new Number("heel", e.Heel)) : "",
+            GravityTaken e => Gravity(e.Read, words),
+            PhTaken e => f.Of(e.Ph),
+            Packaged e => f.Of(e.Volume),
+            Discarded e => $"{f.Of(e.Volume)}: {e.Why}",
+            Dumped e => $"{Low("choice.Sediment." + e.What, words)}, {f.Of(e.Volume)}",
+            DryHopped e => $"{f.Of(e.Mass)} {e.Material}",
+            BatchTakenOver e => e.Volume is { } volume ? f.Of(volume) : "",
+            _ => null,
+        };
+    }
+
+    private static string? OfTank(LogEntry entry, Wording words)
+    {
+        var f = words.Figures;
+        return entry switch
+        {
+            TemperatureTaken e => f.Of(e.Temperature),
+            PressureTaken e => f.Of(e.Pressure),
+            TemperatureSet e => f.Of(e.Temperature),
+            PressureSet e => f.Of(e.Pressure),
+            PutOutOfService e => $": {e.Why}",
+            PutBackInService e => $": {e.Why}",
+            Opened e => e.What ?? "",
+            Closed e => Low("choice.Closure." + e.Closure, words),
+            Purged e => words.Entry("choice.Gas." + e.Gas),
+            LeakTested e => Passed(e.Passed, words),
+            ReliefValveTested e => Passed(e.Passed, words),
+            PressureTested e => Passed(e.Passed, words),
+            ProbeCalibrated e => $"{e.What}, {Passed(e.Passed, words)}",
+            GasketChanged e => e.What,
+            PartsTakenOff e => e.Parts,
+            Refitted e => e.Parts,
+            _ => null,
+        };
+    }
+
+    private static string? OfCleaning(LogEntry entry, Wording words) =>
+        entry switch
+        {
+            Washed e => $"{Low("choice.Agent." + e.Cleaner, words)}, {Low("choice.Way." + e.How, words)}",
+            Sanitized e => Low("choice.Agent." + e.Agent, words),
+            Drained e => Low("choice.Closure." + e.Held, words),
+            Inspected e => Passed(e.Passed, words),
+            Passivated e => Low("choice.BathKind." + e.Bath, words),
+            Triggered e => Low("choice.Trigger." + e.By, words),
+            Exposed e => e.What,
+            _ => null,
+        };
+
+    private static string? OfYeast(LogEntry entry, Wording words)
+    {
+        var f = words.Figures;
+        return entry switch
+        {
+            Pitched e => e.Words ?? string.Join(", ", e.Cultures.Select(c => f.Of(c.Amount))),
+            Harvested e => string.Join(", ", e.Cuts.Select(c => f.Of(c.Volume))),
+            CultureReceived e => f.Of(e.Amount),
+            CultureTakenOver e => f.Of(e.Amount),
+            Counted e => words.Entry("line.viability", new Number("share", $"{Share(e):0} %")),
+            CultureDiscarded e => $": {e.Why}",
+            _ => null,
+        };
+    }
+
+    private static string? OfLog(LogEntry entry, Wording words) =>
+        entry switch
+        {
+            Allowed e => $"{words.Happened(e.EntryKind).ToLower(words.Figures.Culture)}: {e.Reason}",
+            Answered e => $": {e.Words}",
+            Corrected e => $": {e.Reason}",
+            Struck e => $": {e.Reason}",
+            _ => null,
+        };
+
+    private static string Low(string key, Wording words) => words.Entry(key).ToLower(words.Figures.Culture);
+
+    private static string Passed(bool passed, Wording words) => Low(passed ? "choice.passed" : "choice.failed", words);
+
+    private static double Share(Counted counted) =>
+        counted.Live + counted.Dead == 0 ? 0 : 100.0 * counted.Live / (counted.Live + counted.Dead);
+
+    // As it was read: the corrected value stands on the curve.
+    private static string Gravity(GravityRead read, Wording words) =>
+        read.Scale is GravityScale.Plato
+            ? read.Value.ToString("0.0", words.Figures.Culture) + "\u00a0°P"
+            : read.Value.ToString("0.000#", words.Figures.Culture);
+}

@@ -1,0 +1,92 @@
+using BrewFloor.Domain.Log;
+using BrewFloor.Store.Log;
+using BrewFloor.Web.Account;
+using BrewFloor.Web.Shell;
+using Microsoft.AspNetCore.Components;
+
+namespace BrewFloor.Web.Log;
+
+/// <summary>Strikes an entry out, with a reason; when later ones would be impossible, all of them together.</summary>
+public sealed partial class StrikePage(
+    Wording wording,
+    FloorLog log,
+    FloorReader reader,
+    TimelineLines timeline,
+    NavigationManager navigation
+)
+{
+    private TimelineLine? _line;
+    private Guid _entryId;
+    private Verdict? _verdict;
+    private IReadOnlyList<Guid> _later = [];
+    private string? _reason;
+    private bool _isReasonMissing;
+
+    [Parameter]
+    public Guid Id { get; set; }
+
+    [CascadingParameter]
+    public required HttpContext Http { get; set; }
+
+    protected override async Task OnInitializedAsync()
+    {
+        var codes = (await reader.InventoryAsync(Http.RequestAborted)).Floor.Tanks.ToDictionary(
+            t => t.Thing.Id,
+            t => t.Thing.Code
+        );
+        _line = await timeline.OneAsync(Id, codes, Http.RequestAborted);
+        if (_line is null || _line.IsStruck)
+        {
+            navigation.NotFound();
+            return;
+        }
+
+        var posted = HttpMethods.IsPost(Http.Request.Method) ? Http.Request.Form : null;
+        _entryId = Guid.TryParse(posted?["id"], out var made) ? made : Guid.CreateVersion7();
+        _reason = posted?["reason"];
+    }
+
+    private async Task SendAsync()
+    {
+        if (string.IsNullOrWhiteSpace(_reason))
+        {
+            _isReasonMissing = true;
+            return;
+        }
+
+        var together =
+            Http.Request.Form["together"] == "true"
+                ? Http
+                    .Request.Form["also"]
+                    .Select(text => Guid.TryParse(text, out var id) ? id : default)
+                    .Where(id => id != default)
+                : [];
+        var struck = new Struck([Id, .. together], _reason.Trim()) { Id = _entryId };
+        switch (await log.AppendAsync(new LogRequest(struck, Policies.AuthorOf(Http.User)), Http.RequestAborted))
+        {
+            case Appended.Stored:
+                navigation.NavigateTo(_line!.TankCode is { } code ? $"/tanks/{code}" : "/");
+                break;
+            case Appended.Refused(var judged):
+                Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+                _verdict = judged[0].Verdict;
+                _later = [.. LaterOnes(_verdict)];
+                break;
+            default:
+                Http.Response.StatusCode = StatusCodes.Status409Conflict;
+                break;
+        }
+    }
+
+    private static IEnumerable<Guid> LaterOnes(Verdict verdict) =>
+        verdict
+            .Objections.SelectMany(objection => objection.Numbers)
+            .Where(number => number.Name.StartsWith("later", StringComparison.Ordinal))
+            .Select(number =>
+                number.Value is Guid id ? id
+                : Guid.TryParse(number.Value?.ToString(), out var read) ? read
+                : default
+            )
+            .Where(id => id != default)
+            .Distinct();
+}

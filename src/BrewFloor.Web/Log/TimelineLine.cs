@@ -1,0 +1,29 @@
+using BrewFloor.Domain;
+using BrewFloor.Domain.Log;
+
+namespace BrewFloor.Web.Log;
+
+/// <summary>One line of a timeline as a page shows it.</summary>
+/// <param name="Entry">As it counts now: with the words of its latest correction.</param>
+/// <param name="Who">Who did it, or logged it.</param>
+public sealed record TimelineLine(LogEntry Entry, string Who)
+{
+    public required string Kind { get; init; }
+
+    public bool IsStruck { get; init; }
+
+    /// <summary>Why it was corrected or struck.</summary>
+    public string? ChangedBecause { get; init; }
+
+    public string? ChangedBy { get; init; }
+
+    /// <summary>What was said to the objections it was written over.</summary>
+    public string? Reason { get; init; }
+
+    public Listed<Objection> Objections { get; init; }
+
+    public bool IsCorrected { get; init; }
+
+    /// <summary>The tank it is about, where the page is about something else.</summary>
+    public string? TankCode { get; init; }
+}

@@ -1,0 +1,52 @@
+using BrewFloor.Web.Shell;
+using BrewFloor.Web.Units;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Primitives;
+
+namespace BrewFloor.Web.Log;
+
+/// <summary>The unit beside a figure: the reader's own is chosen, the others are one press away.</summary>
+public sealed partial class UnitPart(Wording wording)
+{
+    [Parameter, EditorRequired]
+    public required QuantityField Field { get; set; }
+
+    [Parameter]
+    public IReadOnlyDictionary<string, StringValues>? Posted { get; set; }
+
+    private IReadOnlyList<string> Symbols => SymbolsOf(Field.Measure);
+
+    private string? Chosen =>
+        Posted is not null && Posted.TryGetValue(Field.Name + ".unit", out var posted)
+            ? posted.ToString()
+            : Field.StartUnit ?? OwnOf(Field.Measure, wording.Figures.Units);
+
+    /// <summary>The symbol a reader's own unit has; null for a number without one.</summary>
+    public static string? OwnOf(Measure measure, ReadingUnits units) =>
+        measure switch
+        {
+            Measure.Volume => UnitSymbols.Of(units.Volume),
+            Measure.SmallVolume => "mL",
+            Measure.Temperature => UnitSymbols.Of(units.Temperature),
+            Measure.Pressure => UnitSymbols.Of(units.Pressure),
+            Measure.Level => UnitSymbols.Of(units.Length),
+            Measure.Mass => "g",
+            Measure.Minutes => "min",
+            Measure.Gravity => UnitSymbols.Of(units.Gravity),
+            _ => null,
+        };
+
+    private static IReadOnlyList<string> SymbolsOf(Measure measure) =>
+        measure switch
+        {
+            Measure.Volume => ["L", "hL", "gal", "bbl", "mL"],
+            Measure.SmallVolume => ["mL", "L"],
+            Measure.Temperature => ["°C", "°F"],
+            Measure.Pressure => ["bar", "kPa", "psi"],
+            Measure.Level => ["mm", "cm", "in"],
+            Measure.Mass => ["g", "kg", "oz", "lb"],
+            Measure.Minutes => ["min", "h"],
+            Measure.Gravity => ["SG", "°P"],
+            _ => [],
+        };
+}

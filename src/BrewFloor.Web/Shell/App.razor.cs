@@ -1,0 +1,17 @@
+using BrewFloor.Web.Hosting;
+using Microsoft.AspNetCore.Components;
+
+namespace BrewFloor.Web.Shell;
+
+/// <summary>The document around every page: static, one stylesheet, one script that nothing depends on.</summary>
+public sealed partial class App
+{
+    [CascadingParameter]
+    public required HttpContext Http { get; set; }
+
+    private string? Theme => Themes.Chosen(Http);
+
+    // Entry pages have no navigation in the way of the slab that stays in sight.
+    private string? BodyClass =>
+        Http.Request.Path.Value?.Contains("/log/", StringComparison.Ordinal) is true ? "form" : null;
+}

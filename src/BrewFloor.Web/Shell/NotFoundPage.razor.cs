@@ -1,0 +1,4 @@
+namespace BrewFloor.Web.Shell;
+
+/// <summary>No such page, tank, batch or culture.</summary>
+public sealed partial class NotFoundPage(Wording wording);

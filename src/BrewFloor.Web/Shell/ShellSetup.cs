@@ -1,0 +1,15 @@
+using BrewFloor.Store.House;
+
+namespace BrewFloor.Web.Shell;
+
+public static class ShellSetup
+{
+    public static IServiceCollection AddShell(this IServiceCollection services) =>
+        services
+            .AddHttpContextAccessor()
+            .AddScoped(provider =>
+                provider.GetRequiredService<IHttpContextAccessor>().HttpContext is { } http
+                    ? Reader.Of(http.User, provider.GetRequiredService<RulesOnHand>().Zone)
+                    : Reader.Stranger
+            );
+}

@@ -1,0 +1,19 @@
+using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
+using BrewFloor.Web.Log;
+
+namespace BrewFloor.Web.Tanks;
+
+/// <summary>The form of <see cref="Refitted"/>.</summary>
+public sealed class RefittedForm : EntryForm
+{
+    public override string Kind => "refitted";
+
+    public override IEnumerable<Field> Fields(FormFloor floor) =>
+        [new TextField("parts") { IsRequired = true, Suggestions = floor.Offers("offer.parts") }];
+
+    public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
+        [new Refitted(floor.TankId, said.RequiredText("parts"))];
+
+    public override int Likelihood(FormFloor floor) => floor.TankState?.PartsOff is not null ? 80 : 0;
+}

@@ -1,0 +1,63 @@
+// What makes the floor pages livelier. Every page works without it.
+'use strict';
+
+const main = () => document.getElementById('main');
+const pageForm = () => document.querySelector('form[data-entry]');
+let touched = false; // somebody typed: the page must not change under their hands
+
+document.addEventListener('input', event => { if (event.target.closest('main form')) touched = true; });
+
+// Asks the floor while the form is being filled in. The same page answers, with nothing stored.
+let asking;
+const ask = async form => {
+  asking?.abort();
+  asking = new AbortController();
+  const body = new FormData(form);
+  body.set('check', 'true');
+  try {
+    const reply = await fetch(form.action || location.href, { method: 'POST', body, signal: asking.signal });
+    if (!reply.ok || reply.redirected) return;
+    const page = new DOMParser().parseFromString(await reply.text(), 'text/html');
+    const now = form.querySelector('[data-verdict]'), then = page.querySelector('[data-verdict]');
+    if (now && then && now.innerHTML !== then.innerHTML) now.innerHTML = then.innerHTML;
+  } catch { /* no signal: the floor is asked again when the form is sent */ }
+};
+
+let soon;
+document.addEventListener('change', event => {
+  const form = event.target.closest('form[data-entry]');
+  if (!form || event.target.closest('[data-verdict]')) return;
+  clearTimeout(soon);
+  soon = setTimeout(() => ask(form), 150);
+});
+
+document.addEventListener('submit', event => {
+  const slab = event.submitter;
+  if (!slab?.dataset.waiting) return;
+  setTimeout(() => { slab.textContent = slab.dataset.waiting; }, 500); // a post on its way must not be stopped by a dead button
+});
+
+// Follows what happens on the floor. A page that somebody types in only says that it is older.
+const reload = async () => {
+  if (touched || pageForm()) return;
+  try {
+    const reply = await fetch(location.href, { headers: { accept: 'text/html' } });
+    if (!reply.ok || reply.redirected) return;
+    const page = new DOMParser().parseFromString(await reply.text(), 'text/html');
+    for (const part of ['main', 'nav.ways', '.as-of']) {
+      const now = document.querySelector(part), then = page.querySelector(part);
+      if (now && then) now.replaceWith(then);
+    }
+    live(true);
+  } catch { live(false); }
+};
+
+const live = on => { const mark = document.querySelector('[data-live]'); if (mark && on) mark.textContent = mark.dataset.live || mark.textContent; };
+
+if (document.querySelector('nav.ways') && 'EventSource' in window) {
+  const events = new EventSource('/live');
+  let wasOpen = false, pending;
+  events.onopen = () => { if (wasOpen) reload(); wasOpen = true; live(true); };
+  const changed = () => { clearTimeout(pending); pending = setTimeout(reload, 60); };
+  for (const kind of ['entry', 'jobs', 'thing']) events.addEventListener(kind, changed);
+}
