@@ -42,6 +42,7 @@ public sealed record Filled(Guid TankId, Guid BatchId, Volume Volume) : LogEntry
             .. Gravity?.Unreadable() ?? [],
             .. Beer.IsGone(BatchId, before),
             .. Taken(tank, state),
+            .. state.HoldsBeer ? [] : ReadyToFill.Objections(tank, state, before.Rules, At, Volume),
             .. Fit.Objections(tank, Volume),
         ];
     }

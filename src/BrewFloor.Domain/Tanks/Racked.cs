@@ -35,6 +35,7 @@ public sealed record Racked(Guid FromId, Guid ToId, Guid BatchId, Volume Volume,
         [
             .. Ends(before),
             .. Occupied.ByAnother(to, state, BatchId),
+            .. state.HoldsBeer ? [] : ReadyToFill.Objections(to, state, before.Rules, At, Volume),
             .. Volumes.Nothing(Volume),
             .. Volumes.BelowNothing(Left),
             .. Volumes.MoreOutThanIn(FromId, BatchId, Gone, before),

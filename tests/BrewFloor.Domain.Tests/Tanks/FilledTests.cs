@@ -33,6 +33,19 @@ public class FilledTests
     }
 
     [Fact]
+    public void A_tank_that_is_not_ready_is_stopped_from_filling() =>
+        Assert.Equal(Level.Stop, NewFloor.Says(Filled()).About("not-sanitized")?.Level);
+
+    [Fact]
+    public void A_tank_that_holds_beer_hears_of_the_beer_and_not_of_sanitizing()
+    {
+        var verdict = After(Filled().On(0)).Says(Filled().On(1));
+
+        Assert.Null(verdict.About("not-sanitized"));
+        Assert.Contains(verdict.Objections, objection => objection.Level is Level.Impossible);
+    }
+
+    [Fact]
     public void Wort_voids_the_sanitizing_the_bath_and_the_plan()
     {
         var sanitized = NewFloor.Standing(

@@ -22,6 +22,10 @@ public class RackedTests
     }
 
     [Fact]
+    public void A_tank_that_is_not_ready_is_stopped_from_taking_beer() =>
+        Assert.Equal(Level.Stop, Full.Says(Racked(870, left: 25).On(14)).About("not-sanitized")?.Level);
+
+    [Fact]
     public void What_neither_arrived_nor_stayed_is_a_measuring_difference()
     {
         var batch = Full.And(Racked(870, left: 25).On(14)).Of(Batch118);
@@ -47,6 +51,7 @@ public class RackedTests
         var racked = Racked(300, K3, P2).On(5);
 
         Assert.Null(floor.Says(racked).About("tank-occupied"));
+        Assert.Null(floor.Says(racked).About("not-sanitized")); // it went in with the beer that is there
         Assert.Equal(L(700), floor.And(racked).Of(P2).Contents.Volume);
         Assert.Equal(Day(0), floor.And(racked).Of(P2).LastFilled?.At);
     }
