@@ -21,6 +21,7 @@ public sealed record Drained(Guid TankId, Closure Held) : LogEntry
         [
             .. NothingIn(tank, state),
             .. Contact(tank, state),
+            .. Vacuum.WhenLettingOut(tank, state),
             .. Held is Closure.Sealed ? PressureGuards.Raising(tank, state, before.Rules, At, to: null) : [],
         ];
     }

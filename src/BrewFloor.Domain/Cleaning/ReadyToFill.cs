@@ -28,7 +28,7 @@ public static class ReadyToFill
             .. Exposed(tank, state),
             .. Steel(tank, state, rules, at),
             .. Sanitizing(tank, state, rules, at),
-            .. Vent(tank, state, rules, volume),
+            .. VentClosed(tank, state, rules, volume),
         ];
 
     private static IEnumerable<Objection> Exposed(Tank tank, TankState state)
@@ -102,7 +102,8 @@ public static class ReadyToFill
         }
     }
 
-    private static IEnumerable<Objection> Vent(Tank tank, TankState state, HouseRules rules, Volume volume)
+    /// <summary>Stop!: no way out for the gas that what runs in takes the place of, also where the tank holds the same beer.</summary>
+    public static IEnumerable<Objection> VentClosed(Tank tank, TankState state, HouseRules rules, Volume volume)
     {
         if (!state.IsShut)
         {

@@ -35,7 +35,7 @@ public sealed record Racked(Guid FromId, Guid ToId, Guid BatchId, Volume Volume,
         [
             .. Ends(before),
             .. Occupied.ByAnother(to, state, BatchId),
-            .. state.HoldsBeer ? [] : ReadyToFill.Objections(to, state, before.Rules, At, Volume),
+            .. Receiving(to, state, before),
             .. Volumes.Nothing(Volume),
             .. Volumes.BelowNothing(Left),
             .. Volumes.MoreOutThanIn(FromId, BatchId, Gone, before),
@@ -47,6 +47,12 @@ public sealed record Racked(Guid FromId, Guid ToId, Guid BatchId, Volume Volume,
             .. IsRest ? Volumes.Missing(FromId, BatchId, Gone, before) : [],
         ];
     }
+
+    /// <summary>A tank that holds the same beer already is in use: only its vent matters.</summary>
+    private IEnumerable<Objection> Receiving(Tank to, TankState state, Floor before) =>
+        state.HoldsBeer
+            ? ReadyToFill.VentClosed(to, state, before.Rules, Volume)
+            : ReadyToFill.Objections(to, state, before.Rules, At, Volume);
 
     /// <summary>All that leaves the first tank's books, in L.</summary>
     private Volume Gone => IsRest ? Books.Sum(Volume, Left) : Volume;

@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
 using UnitsNet;
 
@@ -26,6 +27,7 @@ public sealed record ToppedUp(Guid TankId, Guid BatchId, Volume Volume) : LogEnt
             .. Volumes.Nothing(Volume),
             .. Fit.LevelOutside(tank, Level),
             .. Gravity?.Unreadable() ?? [],
+            .. ReadyToFill.VentClosed(tank, state, before.Rules, Volume),
             .. Fit.Objections(tank, Books.Sum(state.Contents.Volume ?? Litres.None, Volume)),
         ];
     }

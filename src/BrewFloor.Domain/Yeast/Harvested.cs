@@ -16,14 +16,19 @@ public sealed record Harvested(Guid TankId, Guid BatchId, HarvestedFrom From, Li
     public override IEnumerable<Subject> Subjects =>
         [Subject.Tank(TankId), Subject.Batch(BatchId), .. Cuts.Select(c => Subject.Culture(c.NewCulture.Id))];
 
-    public override IEnumerable<Objection> Objections(Floor before) =>
+    public override IEnumerable<Objection> Objections(Floor before)
+    {
+        var (tank, state) = before.Tank(TankId);
+        return
         [
             .. Beer.NotIn(TankId, BatchId, before),
             .. Cuts.Count is 0 ? [Objection.Impossible(NewYeast.Nothing)] : Array.Empty<Objection>(),
             .. Cuts.SelectMany(cut => NewYeast.Objections(cut.NewCulture.Id, YeastAmount.Of(cut.Volume), before)),
             .. Volumes.MoreOutThanIn(TankId, BatchId, Volume, before),
+            .. Vacuum.WhenLettingOut(tank, state),
             .. HarvestGuards.Objections(this, before),
         ];
+    }
 
     /// <summary>In L, all cuts together.</summary>
     public Volume Volume => Volume.FromLiters(Cuts.Sum(cut => cut.Volume.Liters));

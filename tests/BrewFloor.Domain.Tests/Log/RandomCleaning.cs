@@ -28,7 +28,7 @@ internal static class RandomCleaning
             At(
                 r,
                 floor,
-                (_, state) => state.Soil is Soil.Clean,
+                (_, state) => state.Soil is Soil.Clean || (!state.HoldsBeer && r.Chance(0.3)),
                 id => new Sanitized(id, r.OneOf(Agent.Peracetic, Agent.AcidAnionic, Agent.HotWater), r.Any<Way>())
                 {
                     Minutes = Duration.FromMinutes(r.Whole(1, 30)),

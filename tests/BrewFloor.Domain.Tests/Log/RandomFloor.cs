@@ -150,7 +150,7 @@ internal sealed class RandomFloor(int seed)
     private string NextKind()
     {
         var least = _counts.Values.Min();
-        string[] kinds = [.. _counts.Keys.Where(kind => Chance(0.3) || _counts[kind] <= least + 10)];
+        string[] kinds = [.. _counts.Keys.Where(kind => Chance(0.15) || _counts[kind] <= least + 10)];
         return kinds.Length is 0 ? "noted" : OneOf<string>(kinds);
     }
 
@@ -210,7 +210,7 @@ internal sealed class RandomFloor(int seed)
             .. from n in Enumerable.Range(1, 3)
             select Rated(Make($"T{n}", TankType.BrightTank, Material.Stainless, 260)),
             .. from n in Enumerable.Range(1, 2) select Make($"S{n}", TankType.PlasticConical, Material.Plastic, 60),
-            .. from n in Enumerable.Range(1, 120) select Make($"Y{n}", TankType.Bucket, Material.Plastic, 30),
+            .. from n in Enumerable.Range(1, 160) select Make($"Y{n}", TankType.Bucket, Material.Plastic, 30),
             Make("E1", TankType.Bucket, Material.Plastic, 30) with
             {
                 IsOpenType = true,

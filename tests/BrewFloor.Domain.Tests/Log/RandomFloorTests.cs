@@ -5,9 +5,26 @@ using CsCheck;
 namespace BrewFloor.Domain.Tests.Log;
 
 /// <summary>Laws of the log, on floors at random.</summary>
-public class RandomFloorTests
+public class RandomFloorTests(ITestOutputHelper output)
 {
     private const int Seed = 20260302;
+
+    [Fact]
+    public void Every_kind_is_stored_a_hundred_times_and_most_entries_fit()
+    {
+        var (floor, random, tried) = Play(Seed, enough: random => random.Counts.Values.Min() >= 100, atMost: 12_000);
+
+        output.WriteLine($"{random.Stored.Count} of {tried} stored");
+        foreach (var (kind, count) in random.Counts.OrderBy(k => k.Value))
+        {
+            output.WriteLine($"{kind}: {count}");
+        }
+
+        Assert.Equal(EntryKinds.ByName.Keys.Order(), random.Counts.Keys.Order());
+        Assert.True(random.Counts.Values.Min() >= 100, $"{random.Counts.MinBy(k => k.Value)}");
+        Assert.True(random.Stored.Count * 2 >= tried);
+        Assert.Equal(floor.Log.Count, random.Stored.Count);
+    }
 
     [Fact]
     public void The_log_folded_from_nothing_is_the_floor_as_it_was_kept() =>
@@ -24,10 +41,9 @@ public class RandomFloorTests
     public void The_check_of_the_folds_can_fail()
     {
         var floor = Play(Seed).Floor;
+        var withoutCounts = floor.Log.Where(line => line.Entry is not Domain.Yeast.Counted);
 
-        Assert.ThrowsAny<Exception>(() =>
-            AssertSame(floor.States, PlayedFloor.Fold(AsItStands.Of(floor.Log.SkipLast(25))))
-        );
+        Assert.ThrowsAny<Exception>(() => AssertSame(floor.States, PlayedFloor.Fold(AsItStands.Of(withoutCounts))));
     }
 
     [Fact]
