@@ -1,7 +1,7 @@
 # What ./brewfloor test does; sourced by it, never run alone.
 # The last line is the tally of all projects; whatever ends badly without a count is counted as failed.
 
-projects=(Brewing Domain Store Web EndToEnd) # the quick ones first, the browser last
+projects=(Brewing Domain DemoSeed Store Web EndToEnd) # the quick ones first, the browser last
 
 passed=0
 failed=0

@@ -77,6 +77,20 @@ public class LogTests
         Assert.Empty(Scenario.Log.Select(line => line.Entry.Id).Intersect(tomorrow.Log.Select(line => line.Entry.Id)));
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(500)]
+    public void In_groups_it_is_the_same_log_and_none_names_an_entry_of_its_own_group(int most)
+    {
+        var groups = Scenario.Groups(most).ToArray();
+        Assert.Equal(Scenario.Log, groups.SelectMany(group => group));
+        Assert.All(groups, group => Assert.InRange(group.Count, 1, most));
+        Assert.All(
+            groups,
+            group => Assert.Empty(group.SelectMany(l => Named(l.Entry)).Intersect(group.Select(l => l.Entry.Id)))
+        );
+    }
+
     [Fact]
     public void There_is_enough_to_look_at()
     {
@@ -122,6 +136,8 @@ public class LogTests
             Struck struck => struck.Entries,
             _ => [],
         };
+
+    private static Listed<Guid> Named(LogEntry entry) => entry is Answered answered ? [answered.Entry] : Mended(entry);
 
     private static Logged AsLogged((LogEntry Entry, Guid LoggedBy, Answer Answer) line) =>
         new(line.Entry.Id, KindOf(line), line.LoggedBy, line.Entry.At);
