@@ -102,6 +102,9 @@ internal sealed class HandedOverRow
 
     public required Guid GiverId { get; init; }
 
+    /// <summary>In the order in which the entry hands over.</summary>
+    public required int Place { get; init; }
+
     public required long Since { get; init; }
 
     public long? Until { get; set; }

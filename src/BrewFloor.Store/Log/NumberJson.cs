@@ -14,8 +14,8 @@ internal sealed class NumberJson : JsonConverter<Number>
     {
         using var json = JsonDocument.ParseValue(ref reader);
         var name = json.RootElement.GetProperty("name").GetString()!;
-        var value = json.RootElement.EnumerateObject().FirstOrDefault(p => p.Name is not "name");
-        return new(name, value.Name is null ? null : Value(value.Name, value.Value));
+        var values = json.RootElement.EnumerateObject().Where(p => p.Name is not "name").ToArray();
+        return new(name, values is [var value] ? Value(value.Name, value.Value) : null);
     }
 
     public override void Write(Utf8JsonWriter writer, Number value, JsonSerializerOptions options)

@@ -53,7 +53,7 @@ internal sealed class WholeLog
 {
     private readonly Dictionary<Subject, (State State, int Entries, DateTimeOffset LastAt)> _states = [];
     private readonly List<(Subject Subject, Line At, int Entries, State State)> _snapshots = [];
-    private readonly List<(Line Line, Handed Handed)> _handed = [];
+    private readonly List<(Line Line, int Place, Handed Handed)> _handed = [];
 
     public void Take(Line line)
     {
@@ -63,7 +63,7 @@ internal sealed class WholeLog
                 .Entry.HandedOver(s => _states.TryGetValue(s, out var giver) ? giver.State : Things.Blank(s))
                 .Select(h => new Handed(h.Taker, h.Handed)),
         ];
-        _handed.AddRange(handed.Select(h => (line, h)));
+        _handed.AddRange(handed.Select((h, place) => (line, place, h)));
         foreach (var subject in line.Entry.Subjects.Distinct())
         {
             var (state, entries, _) = _states.TryGetValue(subject, out var kept)
@@ -86,7 +86,7 @@ internal sealed class WholeLog
         batch.Add("DELETE FROM handed_over WHERE until IS NULL");
         _states.ToList().ForEach(kept => WriteState(batch, kept.Key, kept.Value));
         _snapshots.ForEach(snapshot => WriteSnapshot(batch, snapshot));
-        _handed.ForEach(handed => WriteHanded(batch, handed.Line.Entry.Id, handed.Handed));
+        _handed.ForEach(handed => WriteHanded(batch, handed.Line.Entry.Id, handed.Place, handed.Handed));
         await batch.ExecuteNonQueryAsync(stop);
     }
 
@@ -125,14 +125,15 @@ internal sealed class WholeLog
             Statements.Jsonb(FloorJson.Of(snapshot.State))
         );
 
-    private static void WriteHanded(NpgsqlBatch batch, Guid entry, Handed handed) =>
+    private static void WriteHanded(NpgsqlBatch batch, Guid entry, int place, Handed handed) =>
         batch.Add(
             """
-            INSERT INTO handed_over (entry_id, taker_id, giver_id, since, kind, value)
-            SELECT $1, $2, $3, coalesce((SELECT max(until) FROM handed_over WHERE entry_id = $1), seq), $4, $5
+            INSERT INTO handed_over (entry_id, place, taker_id, giver_id, since, kind, value)
+            SELECT $1, $2, $3, $4, coalesce((SELECT max(until) FROM handed_over WHERE entry_id = $1), seq), $5, $6
             FROM entries WHERE id = $1
             """,
             entry,
+            place,
             handed.Taker.Id,
             handed.Value.Giver.Id,
             HandedOverKinds.NameOf(handed.Value),

@@ -49,7 +49,8 @@ internal sealed class Timelines
             AND (s.at, s.seq) > (coalesce(p.at, '-infinity'), coalesce(p.seq, 0)) AND s.at <= $6
         JOIN entries e ON e.id = s.words_id
         LEFT JOIN LATERAL (
-            SELECT jsonb_agg(jsonb_build_object('taker', h.taker_id, 'kind', h.kind, 'value', h.value)) AS handed
+            SELECT jsonb_agg(jsonb_build_object('taker', h.taker_id, 'kind', h.kind, 'value', h.value)
+                             ORDER BY h.place) AS handed
             FROM handed_over h
             WHERE h.entry_id = s.entry_id AND h.since <= $5 AND (h.until IS NULL OR h.until > $5)
         ) h ON true

@@ -327,11 +327,15 @@ internal sealed class Folding(Session session)
                 "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL",
                 entryId
             );
-            foreach (var handed in values)
+            foreach (var (place, handed) in values.Index())
             {
                 batch.Add(
-                    "INSERT INTO handed_over (entry_id, taker_id, giver_id, since, kind, value) VALUES ($1, $2, $3, currval('entry_seq'), $4, $5)",
+                    """
+                    INSERT INTO handed_over (entry_id, place, taker_id, giver_id, since, kind, value)
+                    VALUES ($1, $2, $3, $4, currval('entry_seq'), $5, $6)
+                    """,
                     entryId,
+                    place,
                     handed.Taker.Id,
                     handed.Value.Giver.Id,
                     HandedOverKinds.NameOf(handed.Value),

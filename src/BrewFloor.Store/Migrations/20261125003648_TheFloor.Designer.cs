@@ -438,6 +438,10 @@ namespace BrewFloor.Store.Migrations
                         .HasColumnType("bigint")
                         .HasColumnName("since");
 
+                    b.Property<int>("Place")
+                        .HasColumnType("integer")
+                        .HasColumnName("place");
+
                     b.Property<long?>("Until")
                         .HasColumnType("bigint")
                         .HasColumnName("until");

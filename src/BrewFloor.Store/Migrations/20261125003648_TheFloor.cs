@@ -413,6 +413,7 @@ namespace BrewFloor.Store.Migrations
                     entry_id = table.Column<Guid>(type: "uuid", nullable: false),
                     taker_id = table.Column<Guid>(type: "uuid", nullable: false),
                     giver_id = table.Column<Guid>(type: "uuid", nullable: false),
+                    place = table.Column<int>(type: "integer", nullable: false),
                     since = table.Column<long>(type: "bigint", nullable: false),
                     kind = table.Column<string>(type: "text", nullable: false),
                     until = table.Column<long>(type: "bigint", nullable: true),

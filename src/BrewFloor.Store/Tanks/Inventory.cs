@@ -39,7 +39,7 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
     public async Task<Edited> AddAsync(Tank tank, Author by, CancellationToken stop)
     {
         tank = tank with { Code = Code(tank.Code), Version = 1 };
-        Listed<Objection> objections = [.. Guard(before: null, tank, state: null, by)];
+        Listed<Objection> objections = [.. ByWhom(by).Concat(TankEdits.New(tank, by.Role))];
         if (objections is not [])
         {
             return new Edited.Refused(objections);
@@ -91,7 +91,7 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
         }
 
         tank = tank with { Code = before.Code };
-        Listed<Objection> objections = [.. Guard(before, tank, held, by)];
+        Listed<Objection> objections = [.. ByWhom(by).Concat(TankEdits.Objections(before, tank, held, by.Role))];
         if (objections is not [])
         {
             return new Edited.Refused(objections);
@@ -125,13 +125,8 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
         return [.. changes];
     }
 
-    private static IEnumerable<Objection> Guard(Tank? before, Tank tank, TankState? state, Author by)
-    {
-        if (by.Role < Role.Brewer || by.IsToken)
-        {
-            yield return Objection.Impossible("may-not-edit");
-        }
-    }
+    private static IEnumerable<Objection> ByWhom(Author by) =>
+        by.Role < Role.Brewer || by.IsToken ? [Objection.Impossible("may-not-edit")] : [];
 
     private static async Task StoreAsync(NpgsqlConnection connection, Tank tank, Author by, CancellationToken stop)
     {
