@@ -27,6 +27,9 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
     private const string Ends =
         "UPDATE entry_subjects SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL";
 
+    private const string NothingHanded =
+        "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL";
+
     private readonly DateTimeOffset _recorded = session.Opened.Recorded;
 
     public string Head { get; init; } = HeadLock;
@@ -141,14 +144,7 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
 
         if (entry is Struck struck)
         {
-            foreach (var id in struck.Entries.Distinct().SelectMany(Ending).Distinct())
-            {
-                batch.Add(Ends, id);
-                batch.Add(
-                    "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL AND since < currval('entry_seq')",
-                    id
-                );
-            }
+            Strike(batch, struck);
         }
 
         // What stands in another's place: a replacement, or what a struck correction had replaced.
@@ -161,8 +157,22 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
         }
     }
 
-    private IEnumerable<Guid> Ending(Guid struck) =>
-        session.Opened.Targets.Find(struck)!.Corrects is { } first ? [struck, first] : [struck];
+    // A struck correction leaves, and so does what it put in place: what it had replaced stands there again.
+    private void Strike(NpgsqlBatch batch, Struck struck)
+    {
+        foreach (var id in struck.Entries.Distinct())
+        {
+            batch.Add(Ends, id);
+            if (session.Opened.Targets.Find(id)!.Corrects is { } first)
+            {
+                batch.Add(Ends, first);
+            }
+            else
+            {
+                batch.Add(NothingHanded, id);
+            }
+        }
+    }
 
     private void Add(NpgsqlBatch batch, Heard heard, string kind)
     {
