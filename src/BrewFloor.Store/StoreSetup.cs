@@ -1,3 +1,4 @@
+using BrewFloor.Store.Batches;
 using BrewFloor.Store.House;
 using BrewFloor.Store.Jobs;
 using BrewFloor.Store.Log;
@@ -28,6 +29,7 @@ public static class StoreSetup
             .AddSingleton<LogReader>()
             .AddSingleton<JobKeeper>()
             .AddSingleton<Inventory>()
+            .AddSingleton<BatchBook>()
             .AddSingleton<HouseKeeping>()
             .AddSingleton<DueJobs>()
             .AddSingleton<Accounts>()

@@ -30,7 +30,27 @@ public sealed record Person(Guid Id, string Name, Role Role)
 public sealed class Accounts(IDbContextFactory<FloorDb> databases)
 {
     /// <returns>Null: somebody of that name is there already (without case).</returns>
-    public async Task<Person?> AddAsync(
+    public Task<Person?> AddAsync(
+        string name,
+        Role role,
+        string? passwordHash,
+        bool mustChange,
+        DateTimeOffset now,
+        CancellationToken stop
+    ) => AddAsync(Guid.CreateVersion7(), name, role, passwordHash, mustChange, now, stop);
+
+    /// <summary>Somebody whose id the log knows already.</summary>
+    public Task<Person?> AddAsync(
+        Guid id,
+        string name,
+        Role role,
+        string? passwordHash,
+        DateTimeOffset now,
+        CancellationToken stop
+    ) => AddAsync(id, name, role, passwordHash, mustChange: false, now, stop);
+
+    private async Task<Person?> AddAsync(
+        Guid id,
         string name,
         Role role,
         string? passwordHash,
@@ -42,7 +62,7 @@ public sealed class Accounts(IDbContextFactory<FloorDb> databases)
         await using var db = await databases.CreateDbContextAsync(stop);
         var row = new PersonRow
         {
-            Id = Guid.CreateVersion7(),
+            Id = id,
             Name = name.Trim(),
             Role = RoleNames.Of(role),
             PasswordHash = passwordHash,

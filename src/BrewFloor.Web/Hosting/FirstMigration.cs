@@ -27,6 +27,7 @@ public sealed class Readiness(FloorDatabase database)
 public sealed partial class FirstMigration(
     FloorDatabase database,
     Readiness readiness,
+    StartOptions options,
     IServiceProvider services,
     IHostApplicationLifetime life,
     ILogger<FirstMigration> logger
@@ -40,6 +41,7 @@ public sealed partial class FirstMigration(
             readiness.Reached(connections.Application);
             await Migrator.MigrateAsync(connections.Owner, TimeZoneInfo.Local.Id, stoppingToken);
             await services.GetRequiredService<HouseKeeping>().RulesAsync(stoppingToken);
+            await FillAsync(stoppingToken);
             readiness.Migrated();
             await WelcomeAsync(stoppingToken);
         }
@@ -53,6 +55,14 @@ public sealed partial class FirstMigration(
             LogNotMigrated(e, e.Message);
             Environment.ExitCode = 1;
             life.StopApplication();
+        }
+    }
+
+    private async Task FillAsync(CancellationToken stop)
+    {
+        if (options.IsDemo && !await ActivatorUtilities.CreateInstance<DemoFloor>(services).FillAsync(stop))
+        {
+            Console.WriteLine("There is something on this floor already: the demo was left out.");
         }
     }
 

@@ -1,5 +1,4 @@
 using BrewFloor.Brewing;
-using BrewFloor.Domain;
 using BrewFloor.Domain.Log;
 using BrewFloor.Store.Log;
 using BrewFloor.Web.Account;
@@ -91,7 +90,7 @@ public sealed partial class EntryPage(
         );
         if (said.Flag("check"))
         {
-            _verdict = Together(await log.CheckAsync(request, Http.RequestAborted));
+            _verdict = Verdicts.Together(await log.CheckAsync(request, Http.RequestAborted));
             return;
         }
 
@@ -107,7 +106,7 @@ public sealed partial class EntryPage(
                 break;
             case Appended.Refused(var judged):
                 Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
-                _verdict = Together(judged);
+                _verdict = Verdicts.Together(judged);
                 break;
             default:
                 Http.Response.StatusCode = StatusCodes.Status409Conflict;
@@ -121,14 +120,6 @@ public sealed partial class EntryPage(
         : _floor.Tank is { } tank ? $"/tanks/{tank.Code}"
         : BatchNumber is { } number ? $"/batches/{number}"
         : "/yeast";
-
-    // Several entries of one form are answered together: each objection stands once.
-    private static Verdict Together(Listed<Judged> judged) =>
-        new(
-            judged.Any(j => j.Verdict.Nature is Nature.Told) ? Nature.Told : judged[0].Verdict.Nature,
-            [.. judged.SelectMany(j => j.Verdict.Objections).Distinct()],
-            [.. judged.SelectMany(j => j.Verdict.Allowed).Distinct()]
-        );
 
     // A link may bring values along: "allow beforehand" knows which entry was stopped.
     private IReadOnlyList<Field> Prefilled(IReadOnlyList<Field> fields) =>

@@ -1,0 +1,110 @@
+using System.Globalization;
+using BrewFloor.Brewing;
+using BrewFloor.Domain.Batches;
+using BrewFloor.Store.Batches;
+using BrewFloor.Store.Log;
+using BrewFloor.Store.Tanks;
+using BrewFloor.Web.Account;
+using BrewFloor.Web.Log;
+using BrewFloor.Web.Shell;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Primitives;
+
+namespace BrewFloor.Web.Batches;
+
+/// <summary>What a batch is called and what is planned for it.</summary>
+public sealed partial class BatchEditPage(
+    Wording wording,
+    FloorReader reader,
+    BatchBook book,
+    TimeProvider clock,
+    NavigationManager navigation
+)
+{
+    private Batch? _batch;
+    private string _version = "0";
+    private bool _isOvertaken;
+    private IReadOnlyList<Field> _fields = [];
+    private IReadOnlyDictionary<string, Refusal> _problems = new Dictionary<string, Refusal>(StringComparer.Ordinal);
+
+    [Parameter]
+    public int Number { get; set; }
+
+    [CascadingParameter]
+    public required HttpContext Http { get; set; }
+
+    private IReadOnlyDictionary<string, StringValues>? Posted =>
+        HttpMethods.IsPost(Http.Request.Method) ? Http.Request.Form.ToDictionary(StringComparer.Ordinal) : null;
+
+    protected override async Task OnInitializedAsync()
+    {
+        if (await reader.BatchAsync(Number, Http.RequestAborted) is not { } view)
+        {
+            navigation.NotFound();
+            return;
+        }
+
+        _batch = view.Floor.Batches[0].Thing;
+        _version =
+            Posted?.GetValueOrDefault("version").ToString() ?? _batch.Version.ToString(CultureInfo.InvariantCulture);
+        _fields =
+        [
+            new TextField("name") { IsRequired = true, Start = _batch.Name },
+            new TextField("style") { Start = _batch.Style },
+            new ChoiceField("beer", wording.Choices<BeerKind>()) { IsRequired = true, Start = _batch.Kind.ToString() },
+            new QuantityField("limit", Measure.Gravity)
+            {
+                Hint = "hint.limit",
+                Start = _batch.LimitOfAttenuation?.Value.ToString("0.000", CultureInfo.InvariantCulture),
+                StartUnit = "SG",
+            },
+            new TextField("colour") { Start = _batch.ColourEbc?.ToString("0.#", CultureInfo.InvariantCulture) },
+            new FlagField("harvest-planned") { Start = _batch.HarvestPlanned ? "true" : null },
+            new FlagField("hops-while-fermenting") { Start = _batch.DryHopsDuringFermentation ? "true" : null },
+        ];
+    }
+
+    private async Task SaveAsync()
+    {
+        var said = new FormReader(
+            Posted!,
+            new SiteTimes(wording.Figures.Zone, clock.GetUtcNow(), wording.Figures.Culture)
+        );
+        var batch = _batch! with
+        {
+            Version = int.TryParse(_version, NumberStyles.None, CultureInfo.InvariantCulture, out var read) ? read : 0,
+            Name = said.RequiredText("name"),
+            Style = said.Text("style"),
+            Kind = said.Choice<BeerKind>("beer"),
+            LimitOfAttenuation = said.SpecificGravityOrNone("limit"),
+            ColourEbc = ReadColour(said),
+            HarvestPlanned = said.Flag("harvest-planned"),
+            DryHopsDuringFermentation = said.Flag("hops-while-fermenting"),
+        };
+        if (!said.IsFine)
+        {
+            _problems = said.Problems;
+            return;
+        }
+
+        if (await book.EditAsync(batch, Policies.AuthorOf(Http.User), Http.RequestAborted) is Edited.Done)
+        {
+            navigation.NavigateTo($"/batches/{Number}");
+            return;
+        }
+
+        Http.Response.StatusCode = StatusCodes.Status409Conflict;
+        _isOvertaken = true;
+    }
+
+    private static double? ReadColour(FormReader said)
+    {
+        var colour = said.FigureOrNone("colour");
+        if (colour is < 0 or > 200)
+        {
+            said.Refuse("colour", new Refusal("out-of-range", "colour", "0", "200", "EBC"));
+        }
+
+        return colour;
+    }
+}

@@ -1,0 +1,119 @@
+using BrewFloor.DemoSeed;
+using BrewFloor.Domain.Log;
+using BrewFloor.Domain.People;
+using BrewFloor.Store.House;
+using BrewFloor.Store.Log;
+using BrewFloor.Store.People;
+using BrewFloor.Store.Tanks;
+using BrewFloor.Web.Account;
+
+namespace BrewFloor.Web.Hosting;
+
+/// <summary>Fills an empty floor with the demo scenario, through the same door as everybody, and prints its sign-ins.</summary>
+public sealed class DemoFloor(
+    Accounts accounts,
+    Inventory inventory,
+    HouseKeeping house,
+    FloorReader reader,
+    FloorLog log,
+    Passwords passwords,
+    TimeProvider clock
+)
+{
+    private const int LargestGroup = 500;
+
+    /// <returns>False: there is something on this floor already, and it was left alone.</returns>
+    public async Task<bool> FillAsync(CancellationToken stop)
+    {
+        var people = await accounts.AllAsync(stop);
+        if (people.Count > 0 || (await reader.InventoryAsync(stop)).Floor.Tanks.Count > 0)
+        {
+            return false;
+        }
+
+        var scenario = DemoScenario.For(clock.GetUtcNow(), TimeZoneInfo.Local);
+        await SettleAsync(scenario, stop);
+        await TellAsync(scenario, stop);
+        return true;
+    }
+
+    private async Task SettleAsync(DemoScenario scenario, CancellationToken stop)
+    {
+        var site = await house.SiteAsync(stop);
+        await house.ChangeAsync(
+            site with
+            {
+                Name = scenario.Site.Name,
+                Zone = TimeZoneInfo.Local.Id,
+                AltitudeM = scenario.Site.Altitude.Meters,
+            },
+            stop
+        );
+        Console.WriteLine($"\n{scenario.Site.Name}, a demo. Sign-ins, made anew for this folder:\n");
+        foreach (var person in scenario.People)
+        {
+            var password = Passwords.MakeOne();
+            await accounts.AddAsync(
+                person.Id,
+                person.Name,
+                person.Role,
+                passwords.Hash(password),
+                clock.GetUtcNow(),
+                stop
+            );
+            Console.WriteLine($"    {person.Name, -10} {RoleNames.Of(person.Role), -8} {password}");
+        }
+
+        Console.WriteLine();
+        var owner = scenario.People.First(person => person.Role is Role.Owner);
+        foreach (var tank in scenario.Tanks)
+        {
+            if (
+                await inventory.AddAsync(tank, new Author(owner.Id, Role.Owner), stop) is Edited.Refused(var objections)
+            )
+            {
+                throw new InvalidOperationException($"Demo tank {tank.Code}: {string.Join(", ", objections)}");
+            }
+        }
+    }
+
+    // In the order of the log; a group is what one person handed in without another between.
+    private async Task TellAsync(DemoScenario scenario, CancellationToken stop)
+    {
+        var group = new List<Sent>();
+        var by = Guid.Empty;
+        foreach (var (entry, loggedBy, answer) in scenario.Log)
+        {
+            if (group.Count > 0 && (loggedBy != by || group.Count == LargestGroup))
+            {
+                await HandInAsync(group, by, stop);
+                group.Clear();
+            }
+
+            by = loggedBy;
+            group.Add(new Sent(entry, answer));
+        }
+
+        await HandInAsync(group, by, stop);
+    }
+
+    private async Task HandInAsync(IReadOnlyList<Sent> group, Guid by, CancellationToken stop)
+    {
+        // An owner's reach: two years back is further than anybody else may write.
+        var appended = await log.AppendAsync(new LogRequest([.. group], new Author(by, Role.Owner)), stop);
+        if (appended is not Appended.Stored)
+        {
+            throw new InvalidOperationException(
+                $"The demo's log was refused from {EntryKinds.NameOf(group[0].Entry)} at {group[0].Entry.At:O} on: {Why(appended)}"
+            );
+        }
+    }
+
+    private static string Why(Appended appended) =>
+        appended is Appended.Refused(var judged)
+            ? string.Join(
+                "; ",
+                judged.SelectMany(j => j.Verdict.Objections).Select(o => $"{o.Code} {string.Join(", ", o.Numbers)}")
+            )
+            : appended.ToString()!;
+}
