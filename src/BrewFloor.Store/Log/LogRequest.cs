@@ -9,11 +9,18 @@ public sealed record LogRequest(Listed<Sent> Entries, Author Author)
 {
     public LogRequest(LogEntry entry, Author author)
         : this([new Sent(entry, Answer.None)], author) { }
+
+    /// <summary>Who logged one of the entries.</summary>
+    public Author AuthorOf(Sent sent) => sent.LoggedBy ?? Author;
 }
 
 /// <summary>An entry, and what was answered to the objections that stood on the page.</summary>
 public sealed record Sent(LogEntry Entry, Answer Answer)
 {
+    /// <summary>Who logged it, where that is somebody else than who hands the request in: a log that is brought along.</summary>
+    /// <remarks>What may be written is still judged by who hands it in.</remarks>
+    public Author? LoggedBy { get; init; }
+
     /// <summary>The cautions for the step that stood on the form.</summary>
     public Listed<string> CautionsShown { get; init; }
 }

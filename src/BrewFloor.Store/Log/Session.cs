@@ -125,14 +125,15 @@ internal sealed class Session
 
     private void Compare()
     {
-        foreach (var entry in _request.Entries.Select(s => s.Entry))
+        var firsts = new Dictionary<Guid, byte[]>();
+        foreach (var sent in _request.Entries)
         {
-            var hash = EntryJson.Hash(entry, _request.Author);
-            var isOther = Opened.Known.TryGetValue(entry.Id, out var first) && !first.Hash.AsSpan().SequenceEqual(hash);
-            var twice = _request.Entries.FirstOrDefault(s => s.Entry.Id == entry.Id)!.Entry;
-            if (isOther || !EntryJson.Hash(twice, _request.Author).AsSpan().SequenceEqual(hash))
+            var id = sent.Entry.Id;
+            var hash = EntryJson.Hash(sent.Entry, _request.AuthorOf(sent));
+            var isOther = Opened.Known.TryGetValue(id, out var known) && !known.Hash.AsSpan().SequenceEqual(hash);
+            if (isOther || (!firsts.TryAdd(id, hash) && !firsts[id].AsSpan().SequenceEqual(hash)))
             {
-                Conflict ??= entry.Id;
+                Conflict ??= id;
             }
         }
     }

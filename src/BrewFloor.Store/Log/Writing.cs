@@ -177,6 +177,7 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
     private void Add(NpgsqlBatch batch, Heard heard, string kind)
     {
         var (entry, sent) = (heard.Entry, heard.Sent);
+        var author = session.Request.AuthorOf(sent);
         var hasReason = !string.IsNullOrWhiteSpace(sent.Answer.Reason);
         var skew = Clocks.Skew(sent.Entry.SentAt, _recorded);
         batch.Add(
@@ -191,8 +192,8 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
             Statements.Long(skew == TimeSpan.Zero ? null : (long)skew.TotalMilliseconds),
             entry.DoneBy.ToArray(),
             Statements.Text(entry.Note),
-            session.Request.Author.Id,
-            session.Request.Author.IsToken,
+            author.Id,
+            author.IsToken,
             Statements.Jsonb(FloorJson.Of(heard.Verdict.Objections)),
             session.Opened.Rules.Version,
             Statements.Text(hasReason ? sent.Answer.Reason : null),
@@ -200,7 +201,7 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
             sent.Answer.AlreadyHappened,
             heard.Verdict.DoneAnyway(sent.Answer).ToArray(),
             sent.CautionsShown.ToArray(),
-            EntryJson.Hash(sent.Entry, session.Request.Author),
+            EntryJson.Hash(sent.Entry, author),
             EntryJson.HashVersion
         );
     }

@@ -1,4 +1,5 @@
 using BrewFloor.DemoSeed;
+using BrewFloor.Domain;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 using BrewFloor.Store.House;
@@ -77,35 +78,25 @@ public sealed class DemoFloor(
         }
     }
 
-    // In the order of the log; a group is what one person handed in without another between.
+    // Handed in by the owner: two years back is further than anybody else may write.
     private async Task TellAsync(DemoScenario scenario, CancellationToken stop)
     {
-        var group = new List<Sent>();
-        var by = Guid.Empty;
-        foreach (var (entry, loggedBy, answer) in scenario.Log)
+        var owner = new Author(scenario.People.First(person => person.Role is Role.Owner).Id, Role.Owner);
+        var people = scenario.People.ToDictionary(person => person.Id, person => new Author(person.Id, person.Role));
+        foreach (var group in scenario.Groups(LargestGroup))
         {
-            if (group.Count > 0 && (loggedBy != by || group.Count == LargestGroup))
+            Listed<Sent> sent =
+            [
+                .. group.Select(line => new Sent(line.Entry, line.Answer) { LoggedBy = people[line.LoggedBy] }),
+            ];
+            var appended = await log.AppendAsync(new LogRequest(sent, owner), stop);
+            if (appended is not Appended.Stored)
             {
-                await HandInAsync(group, by, stop);
-                group.Clear();
+                var first = sent[0].Entry;
+                throw new InvalidOperationException(
+                    $"The demo's log was refused from {EntryKinds.NameOf(first)} at {first.At:O} on: {Why(appended)}"
+                );
             }
-
-            by = loggedBy;
-            group.Add(new Sent(entry, answer));
-        }
-
-        await HandInAsync(group, by, stop);
-    }
-
-    private async Task HandInAsync(IReadOnlyList<Sent> group, Guid by, CancellationToken stop)
-    {
-        // An owner's reach: two years back is further than anybody else may write.
-        var appended = await log.AppendAsync(new LogRequest([.. group], new Author(by, Role.Owner)), stop);
-        if (appended is not Appended.Stored)
-        {
-            throw new InvalidOperationException(
-                $"The demo's log was refused from {EntryKinds.NameOf(group[0].Entry)} at {group[0].Entry.At:O} on: {Why(appended)}"
-            );
         }
     }
 
