@@ -37,23 +37,32 @@ public sealed record DemoScenario(
         return new(Quillmoor, [.. crew.All], [.. cellar.All], story.Until(now));
     }
 
-    /// <summary>The log in groups that can each go through the door in one piece: an entry that names another comes after its group.</summary>
+    /// <summary>The log in groups that can each go through the door in one piece: an entry that names another goes alone.</summary>
     /// <param name="most">Entries in a group.</param>
     public IEnumerable<Listed<(LogEntry Entry, Guid LoggedBy, Answer Answer)>> Groups(int most)
     {
         List<(LogEntry Entry, Guid LoggedBy, Answer Answer)> group = [];
         foreach (var line in Log)
         {
-            if (group.Count >= most || (group.Count > 0 && line.Entry is Corrected or Struck or Answered))
+            var isAlone = line.Entry is Corrected or Struck or Answered;
+            if (group.Count > 0 && (isAlone || group.Count >= most))
             {
                 yield return [.. group];
                 group.Clear();
             }
 
             group.Add(line);
+            if (isAlone)
+            {
+                yield return [.. group];
+                group.Clear();
+            }
         }
 
-        yield return [.. group];
+        if (group.Count > 0)
+        {
+            yield return [.. group];
+        }
     }
 
     private static void Tell(Story story)
