@@ -8,14 +8,15 @@ public static class JobWays
     private static readonly Dictionary<string, string> Kinds = new(StringComparer.Ordinal)
     {
         ["re-passivate"] = "passivated",
-        ["wash"] = "washed",
+        ["wash-soiled-tank"] = "cleaned",
         ["drain-sanitizer"] = "drained",
         ["record-air-drying"] = "air-dried",
         ["dump-trub"] = "dumped?what=Trub",
         ["dump-yeast"] = "dumped?what=Yeast",
         ["gravity"] = "gravity",
         ["harvest-yeast"] = "harvested",
-        ["lower-pressure"] = "pressure",
+        ["lower-pressure"] = "vented",
+        ["test-relief-valve"] = "relief-valve-tested",
         ["count-culture"] = "counted",
         ["use-or-discard-culture"] = "culture-discarded",
     };
