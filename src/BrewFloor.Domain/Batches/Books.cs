@@ -73,7 +73,7 @@ internal static class Books
             return batch;
         }
 
-        var after = there with { Volume = volume, Over = Litres.None };
+        var after = there with { Volume = volume, Over = there.Over };
         return there.Volume is { } booked
             ? batch
                 .With(after)

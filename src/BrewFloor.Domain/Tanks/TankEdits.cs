@@ -105,7 +105,7 @@ public static partial class TankEdits
         }
         else if (pressure > Pressures.None && (isRetired || pressure > LimitOf(before, after)))
         {
-            yield return Objection.Impossible("under-pressure", new("tank", after.Code), new("pressure", pressure));
+            yield return Objection.Impossible("holds-pressure", new("tank", after.Code), new("pressure", pressure));
         }
         else if (state.PressureSet?.Value is { } set && set > LimitOf(before, after))
         {

@@ -11,7 +11,7 @@ public class BooksTests
     private static readonly Gen<double> Litres = Gen.Double[0, 1500];
 
     private static readonly Gen<LogEntry> AnyMove = Gen.Select(
-        Gen.Int[0, 11],
+        Gen.Int[0, 12],
         Litres,
         Gen.Double[0, 40],
         Gen.Bool,
@@ -30,6 +30,7 @@ public class BooksTests
                     7 => Discarded(litres, tank, rest),
                     8 => Dumped(Sediment.Yeast, heel, tank),
                     9 => Emptied(tank, heel),
+                    11 => Harvested(heel, tank),
                     10 => Racked(litres, P2, K3, heel) with { IsRest = rest },
                     _ => DryHopped(tank: tank),
                 }

@@ -76,6 +76,14 @@ internal static class BeerLogs
     public static Pitched Pitched(Tank? tank = null) =>
         new((tank ?? K3).Id, Batch118.Id, []) { Words = "dry yeast from the drawer" };
 
+    public static Harvested Harvested(double litres, Tank? tank = null) =>
+        new(
+            (tank ?? K3).Id,
+            Batch118.Id,
+            HarvestedFrom.Cone,
+            [new(new(Guid.CreateVersion7(), "house ale", CultureKind.Slurry), Cut.Middle, L(litres), null)]
+        );
+
     public static PhTaken Ph(double ph) => new(K3.Id, ph) { BatchId = Batch118.Id };
 
     public static FillPlanned FillPlanned(double day, double litres = 900, Tank? tank = null, Batch? batch = null) =>

@@ -57,6 +57,16 @@ public class RackedTests
     }
 
     [Fact]
+    public void Joining_beer_needs_a_way_out_for_the_gas() =>
+        Assert.Equal(
+            Level.HardStop,
+            After(Filled(300).On(0), Filled(400, P2).On(0))
+                .Standing(P2, BeerTests.SealedAtNone)
+                .Says(Racked(90, K3, P2).On(5))
+                .LevelOf("vent-closed")
+        );
+
+    [Fact]
     public void Joining_beer_must_fit_on_top_of_what_is_there() =>
         Assert.Equal(
             Level.Impossible,

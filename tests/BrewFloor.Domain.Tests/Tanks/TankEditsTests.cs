@@ -69,14 +69,14 @@ public class TankEditsTests
     public void No_rating_goes_below_the_pressure_held(double rating, bool isRefused) =>
         Assert.Equal(
             isRefused,
-            Edit(P2, P2 with { Rating = Rated(rating), Relief = SetAt(rating) }, Held(120)).Contains("under-pressure")
+            Edit(P2, P2 with { Rating = Rated(rating), Relief = SetAt(rating) }, Held(120)).Contains("holds-pressure")
         );
 
     [Fact]
     public void Rating_and_relief_valve_are_not_taken_away_under_pressure()
     {
-        Assert.Equal(["under-pressure"], Edit(P2, P2 with { Rating = null }, Held(10)));
-        Assert.Equal(["under-pressure"], Edit(P2, P2 with { Relief = null }, Held(10)));
+        Assert.Equal(["holds-pressure"], Edit(P2, P2 with { Rating = null }, Held(10)));
+        Assert.Equal(["holds-pressure"], Edit(P2, P2 with { Relief = null }, Held(10)));
         Assert.Empty(Edit(P2, P2 with { Rating = null }, Held(0)));
     }
 
@@ -143,7 +143,7 @@ public class TankEditsTests
         var retired = P2 with { RetiredOn = new DateOnly(2026, 3, 10) };
 
         Assert.Equal(["retiring-full"], Edit(P2, retired, After(Filled(300, P2).On(0)).Of(P2)));
-        Assert.Equal(["under-pressure"], Edit(P2, retired, Held(10)));
+        Assert.Equal(["holds-pressure"], Edit(P2, retired, Held(10)));
         Assert.Empty(Edit(P2, retired, Empty));
     }
 

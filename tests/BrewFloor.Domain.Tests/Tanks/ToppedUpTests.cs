@@ -29,6 +29,16 @@ public class ToppedUpTests
         Assert.Equal(Level.Impossible, After(Filled(900).On(0)).Says(ToppedUp(301).On(1)).LevelOf("over-total"));
 
     [Fact]
+    public void Wort_into_a_shut_tank_finds_no_way_out_for_the_gas() =>
+        Assert.Equal(
+            Level.HardStop,
+            After(Filled(900).On(0))
+                .Standing(K3, BeerTests.SealedAtNone)
+                .Says(ToppedUp(90).On(1))
+                .LevelOf("vent-closed")
+        );
+
+    [Fact]
     public void Beer_of_an_unknown_volume_stays_unknown_when_topped_up() =>
         Assert.Null(After(BatchTakenOver(null).On(0), ToppedUp(100).On(1)).Of(K3).Contents.Volume);
 
