@@ -73,7 +73,7 @@ internal static class Books
             return batch;
         }
 
-        var after = there with { Volume = volume, Over = there.Over };
+        var after = there with { Volume = volume, Over = Litres.None };
         return there.Volume is { } booked
             ? batch
                 .With(after)

@@ -29,6 +29,15 @@ public class ToppedUpTests
         Assert.Equal(Level.Impossible, After(Filled(900).On(0)).Says(ToppedUp(301).On(1)).LevelOf("over-total"));
 
     [Fact]
+    public void Cold_beer_that_was_topped_up_is_cold_when_it_is_read_again()
+    {
+        var topped = After(Filled(400).On(0), SetTo(2).On(9), Read(2).On(10), ToppedUp(400).On(11));
+
+        Assert.Null(topped.Of(Batch118).Cold);
+        Assert.Equal(Day(12), topped.And(Read(2).On(12)).Of(Batch118).Cold?.At);
+    }
+
+    [Fact]
     public void Wort_into_a_shut_tank_finds_no_way_out_for_the_gas() =>
         Assert.Equal(
             Level.HardStop,
