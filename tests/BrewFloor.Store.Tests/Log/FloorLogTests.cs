@@ -42,6 +42,17 @@ public sealed class FloorLogTests(TestServer server) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Wort_that_is_logged_late_brings_its_batch_too()
+    {
+        var batch = NewId();
+        (await _floor.SendAsync(Note(K3, "Looked in", Ago(1)))).Stored();
+        (await _floor.InsistAsync(Ann, Fill(K3, batch, at: Ago(3)))).Stored();
+
+        Assert.Equal(batch, (await _floor.TankAsync(K3)).BatchId);
+        Assert.Equal(["batch-exists"], (await _floor.SendAsync(Fill(P2, batch, at: Ago(2)))).Codes().Take(1));
+    }
+
+    [Fact]
     public async Task Entries_of_one_minute_stand_in_the_order_they_came()
     {
         var minute = new DateTimeOffset(2026, 3, 2, 8, 0, 0, TimeSpan.Zero);
