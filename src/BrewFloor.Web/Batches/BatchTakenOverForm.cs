@@ -22,7 +22,7 @@ public sealed class BatchTakenOverForm : EntryForm
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
     {
-        var brought = NewBatchFields.Brought(said);
+        var brought = NewBatchFields.Brought(said, floor);
         return
         [
             new BatchTakenOver(floor.TankId, brought)

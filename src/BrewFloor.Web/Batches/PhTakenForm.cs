@@ -13,7 +13,7 @@ public sealed class PhTakenForm : EntryForm
         [new QuantityField("ph", Measure.Plain) { IsBig = true, IsRequired = true }];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
-        [new PhTaken(floor.TankId, said.Figure("ph")) { BatchId = floor.TankState?.BatchId }];
+        [new PhTaken(floor.TankId, said.Figure("ph")) { BatchId = floor.BatchIdOrNone }];
 
     public override bool IsOffered(FormFloor floor) => floor.HoldsBeer;
 }

@@ -24,6 +24,7 @@ public static class Serving
         AddFloor(builder, options);
         await using var app = builder.Build();
         UseFloor(app);
+        app.Lifetime.ApplicationStarted.Register(() => Greeting.Say(options, app.Urls));
         await app.RunAsync();
         return 0;
     }

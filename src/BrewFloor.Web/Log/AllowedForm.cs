@@ -11,7 +11,7 @@ public sealed class AllowedForm : EntryForm
         [
             new ChoiceField("kind", floor.KindChoices()) { IsRequired = true },
             new TextField("codes") { IsRequired = true, Hint = "hint.codes" },
-            new TextField("why") { IsRequired = true },
+            new TextField("reason") { IsRequired = true },
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
@@ -23,7 +23,7 @@ public sealed class AllowedForm : EntryForm
                 said.Text("kind"),
                 [.. said.RequiredText("codes").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)],
                 floor.Now.AddHours(24),
-                said.RequiredText("why")
+                said.RequiredText("reason")
             ),
         ];
     }

@@ -3,6 +3,7 @@ using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 using BrewFloor.Store.Log;
+using UnitsNet;
 
 namespace BrewFloor.Web.Log;
 
@@ -15,15 +16,45 @@ public static class Corrections
         var at = typed.At == default || SameMinute(typed.At, old.At) ? old.At : typed.At;
         var kept = (typed, old) switch
         {
-            (Filled now, Filled then) => now with { BatchId = then.BatchId, NewBatch = then.NewBatch },
+            (Filled now, Filled then) => now with
+            {
+                BatchId = then.BatchId,
+                NewBatch = then.NewBatch,
+                Gravity = Unchanged(now.Gravity, then.Gravity),
+                Level = now.Level ?? LevelOf(now.Volume, then.Volume, then.Level),
+                TankVersion = now.TankVersion ?? then.TankVersion,
+            },
+            (ToppedUp now, ToppedUp then) => now with
+            {
+                Gravity = Unchanged(now.Gravity, then.Gravity),
+                Level = now.Level ?? LevelOf(now.Volume, then.Volume, then.Level),
+                TankVersion = now.TankVersion ?? then.TankVersion,
+            },
+            (LevelMeasured now, LevelMeasured then) => now with
+            {
+                Level = now.Level ?? LevelOf(now.Volume, then.Volume, then.Level),
+                TankVersion = now.TankVersion ?? then.TankVersion,
+            },
             (FillPlanned now, FillPlanned then) => now with { BatchId = then.BatchId, NewBatch = then.NewBatch },
-            (BatchTakenOver now, BatchTakenOver then) => now with { NewBatch = then.NewBatch },
+            (BatchTakenOver now, BatchTakenOver then) => now with
+            {
+                NewBatch = then.NewBatch,
+                Gravity = Unchanged(now.Gravity, then.Gravity),
+            },
             (CultureReceived now, CultureReceived then) => now with { NewCulture = then.NewCulture },
             (CultureTakenOver now, CultureTakenOver then) => now with { NewCulture = then.NewCulture },
             _ => typed,
         };
         return kept with { Id = old.Id, At = at };
     }
+
+    // The figure stands as it was: so do the instrument and the sample, where the form asks only for the figure.
+    private static GravityRead? Unchanged(GravityRead? now, GravityRead? then) =>
+        now is not null && then is not null && now.Value.Equals(then.Value) && now.Sample is null ? then : now;
+
+    // Litres that were a level and weren't changed are that level still.
+    private static Length? LevelOf(Volume now, Volume then, Length? level) =>
+        now.Liters.Equals(then.Liters) ? level : null;
 
     private static bool SameMinute(DateTimeOffset one, DateTimeOffset other) =>
         one.UtcTicks / TimeSpan.TicksPerMinute == other.UtcTicks / TimeSpan.TicksPerMinute;
@@ -44,7 +75,7 @@ public static class FormBatch
         var (culture, cultureState) = view.Floor.Cultures is [var jar, ..] ? jar : default;
         return floor with
         {
-            CorrectedBatchId = batch?.Id,
+            Corrected = entry,
             Batch = batch ?? floor.Batch,
             BatchState = state ?? floor.BatchState,
             Culture = culture ?? floor.Culture,

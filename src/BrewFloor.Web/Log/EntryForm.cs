@@ -22,8 +22,8 @@ public sealed record FormFloor(DateTimeOffset Now, Wording Words)
 
     public BatchState? BatchState { get; init; }
 
-    /// <summary>Of the entry that is corrected: it may have left the tank since.</summary>
-    public Guid? CorrectedBatchId { get; init; }
+    /// <summary>The entry that is corrected: it may be about beer that has left the tank since.</summary>
+    public LogEntry? Corrected { get; init; }
 
     /// <summary>The culture the page is about.</summary>
     public Culture? Culture { get; init; }

@@ -11,7 +11,16 @@ public static class FormWords
     {
         public Guid TankId => floor.Tank?.Id ?? default;
 
-        public Guid BatchId => floor.CorrectedBatchId ?? floor.TankState?.BatchId ?? floor.Batch?.Id ?? default;
+        public Guid BatchId => floor.BatchIdOrNone ?? floor.Batch?.Id ?? default;
+
+        /// <summary>The batch in the tank; for a correction, the one its entry is about.</summary>
+        public Guid? BatchIdOrNone =>
+            floor.Corrected is { } corrected
+                ? corrected
+                    .Subjects.Where(subject => subject.Kind is SubjectKind.Batch)
+                    .Select(subject => (Guid?)subject.Id)
+                    .FirstOrDefault()
+                : floor.TankState?.BatchId;
 
         public Guid CultureId => floor.Culture?.Id ?? default;
 

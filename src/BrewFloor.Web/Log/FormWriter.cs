@@ -3,7 +3,9 @@ using System.Reflection;
 using System.Text;
 using BrewFloor.Domain;
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 using BrewFloor.Web.Shell;
 using BrewFloor.Web.Units;
@@ -44,9 +46,19 @@ public static class FormWriter
             }
         }
 
-        if (entry is Domain.Tanks.Racked { IsRest: false })
+        switch (entry)
         {
-            fields["part"] = "true";
+            case Racked { IsRest: false }:
+                fields["part"] = "true";
+                break;
+            case TankTakenOver taken:
+                fields["mixed-culture"] = taken.ExposedTo.Contains(ExposureKind.MixedCulture) ? "true" : "";
+                fields["allergen"] = taken.ExposedTo.Contains(ExposureKind.Allergen) ? "true" : "";
+                break;
+            case Allowed allowed:
+                fields["codes"] = string.Join(' ', allowed.Codes);
+                fields["kind"] = allowed.EntryKind;
+                break;
         }
 
         return fields;
@@ -131,6 +143,14 @@ public static class FormWriter
                     fields[$"new.{index}"] = cut.NewCulture.Id.ToString();
                     fields["strain"] = cut.NewCulture.Strain;
                     With(fields, start + "volume", cut.Volume.Milliliters, "mL");
+                    if (cut.Density is { } density)
+                    {
+                        fields[start + "density"] = density.GramsPerMilliliter.ToString(
+                            "0.####",
+                            CultureInfo.InvariantCulture
+                        );
+                    }
+
                     break;
             }
         }

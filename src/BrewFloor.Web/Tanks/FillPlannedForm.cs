@@ -18,7 +18,7 @@ public sealed class FillPlannedForm : EntryForm
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
     {
-        var (id, brought) = NewBatchFields.Read(said);
+        var (id, brought) = NewBatchFields.Read(said, floor);
         return
         [
             new FillPlanned(floor.TankId, id, said.MomentOrNone("planned-at") ?? floor.Now, said.Litres("volume"))

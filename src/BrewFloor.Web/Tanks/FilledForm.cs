@@ -22,7 +22,7 @@ public sealed class FilledForm : EntryForm
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
     {
-        var (id, brought) = NewBatchFields.Read(said);
+        var (id, brought) = NewBatchFields.Read(said, floor);
         var (litres, level) = Amounts.Read(said, floor);
         return
         [

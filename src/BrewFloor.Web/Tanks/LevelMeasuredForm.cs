@@ -23,7 +23,7 @@ public sealed class LevelMeasuredForm : EntryForm
         [
             new LevelMeasured(floor.TankId, litres)
             {
-                BatchId = floor.TankState?.BatchId,
+                BatchId = floor.BatchIdOrNone,
                 Level = level,
                 TankVersion = level is null ? null : floor.Tank?.Version,
                 Temperature = said.DegreesOrNone("temperature"),

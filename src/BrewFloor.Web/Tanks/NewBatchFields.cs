@@ -9,7 +9,9 @@ public static class NewBatchFields
     private const string New = "new";
 
     /// <summary>A new batch, or one of those that are planned; a tank with a planned fill opens with that one.</summary>
-    public static IEnumerable<Field> For(FormFloor floor) =>
+    public static IEnumerable<Field> For(FormFloor floor) => floor.Corrected is null ? Choice(floor) : [];
+
+    private static IEnumerable<Field> Choice(FormFloor floor) =>
         [
             new ChoiceField(
                 "batch",
@@ -35,7 +37,9 @@ public static class NewBatchFields
         ];
 
     /// <summary>What is asked of a new batch.</summary>
-    public static IEnumerable<Field> Asked(FormFloor floor) =>
+    public static IEnumerable<Field> Asked(FormFloor floor) => floor.Corrected is null ? Described(floor) : [];
+
+    private static IEnumerable<Field> Described(FormFloor floor) =>
         [
             new TextField("name"),
             new TextField("style"),
@@ -48,18 +52,26 @@ public static class NewBatchFields
         ];
 
     /// <summary>The batch that was chosen, or the new one with its client-made id.</summary>
-    public static (Guid Id, NewBatch? Brought) Read(FormReader said)
+    public static (Guid Id, NewBatch? Brought) Read(FormReader said, FormFloor floor)
     {
+        if (floor.Corrected is not null)
+        {
+            return (floor.BatchId, null); // what it brought into being stays; it is edited on its own page
+        }
+
         if (said.IdOrNone("batch") is { } known)
         {
             return (known, null);
         }
 
-        var brought = Brought(said);
+        var brought = Brought(said, floor);
         return (brought.Id, brought);
     }
 
-    public static NewBatch Brought(FormReader said) =>
+    public static NewBatch Brought(FormReader said, FormFloor floor) =>
+        floor.Corrected is BatchTakenOver old ? old.NewBatch : Brought(said);
+
+    private static NewBatch Brought(FormReader said) =>
         new(
             said.Id("new.0"),
             said.RequiredText("name"),

@@ -13,7 +13,7 @@ public sealed class TemperatureSetForm : EntryForm
         [new QuantityField("temperature", Measure.Temperature) { IsBig = true, IsRequired = true }];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
-        [new TemperatureSet(floor.TankId, said.Degrees("temperature"))];
+        [new TemperatureSet(floor.TankId, said.Degrees("temperature")) { BatchId = floor.BatchIdOrNone }];
 
     public override IEnumerable<string> Cautions(FormFloor floor) => floor.HoldsBeer ? ["caution.vacuum"] : [];
 }

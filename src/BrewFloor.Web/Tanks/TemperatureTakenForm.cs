@@ -13,7 +13,7 @@ public sealed class TemperatureTakenForm : EntryForm
         [new QuantityField("temperature", Measure.Temperature) { IsBig = true, IsRequired = true }];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
-        [new TemperatureTaken(floor.TankId, said.Degrees("temperature")) { BatchId = floor.TankState?.BatchId }];
+        [new TemperatureTaken(floor.TankId, said.Degrees("temperature")) { BatchId = floor.BatchIdOrNone }];
 
     public override int Likelihood(FormFloor floor) => floor.HoldsBeer ? 40 : 0;
 }

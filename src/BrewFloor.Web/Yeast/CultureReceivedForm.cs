@@ -23,7 +23,7 @@ public sealed class CultureReceivedForm : EntryForm
     {
         return
         [
-            new CultureReceived(NewCultureFields.Read(said), NewCultureFields.Amount(said))
+            new CultureReceived(NewCultureFields.Read(said, floor), NewCultureFields.Amount(said))
             {
                 StoredAt = said.DegreesOrNone("stored"),
             },

@@ -24,7 +24,11 @@ public sealed class CultureTakenOverForm : EntryForm
     {
         return
         [
-            new CultureTakenOver(NewCultureFields.Read(said), NewCultureFields.Amount(said), said.Whole("generation"))
+            new CultureTakenOver(
+                NewCultureFields.Read(said, floor),
+                NewCultureFields.Amount(said),
+                said.Whole("generation")
+            )
             {
                 StoredAt = said.DegreesOrNone("stored"),
             },

@@ -8,14 +8,25 @@ namespace BrewFloor.Web.Yeast;
 /// <summary>The fields by which an entry brings a culture into being, and how much of it there is.</summary>
 public static class NewCultureFields
 {
-    public static IEnumerable<Field> Asked(FormFloor floor) =>
+    /// <summary>What is asked of a new culture; a correction asks none of it again.</summary>
+    public static IEnumerable<Field> Asked(FormFloor floor) => floor.Corrected is null ? Described(floor) : [];
+
+    private static IEnumerable<Field> Described(FormFloor floor) =>
         [
             new TextField("strain") { IsRequired = true },
             new ChoiceField("kind", floor.Choices<CultureKind>()) { IsRequired = true },
             new DayField("use-by"),
         ];
 
-    public static NewCulture Read(FormReader said) =>
+    public static NewCulture Read(FormReader said, FormFloor floor) =>
+        floor.Corrected switch
+        {
+            CultureReceived old => old.NewCulture,
+            CultureTakenOver old => old.NewCulture,
+            _ => Read(said),
+        };
+
+    private static NewCulture Read(FormReader said) =>
         new(said.Id("new.0"), said.RequiredText("strain"), said.Choice<CultureKind>("kind"))
         {
             UseBy = said.DayOrNone("use-by"),
