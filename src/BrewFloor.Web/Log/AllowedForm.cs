@@ -24,7 +24,10 @@ public sealed class AllowedForm : EntryForm
                 [.. said.RequiredText("codes").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)],
                 floor.Now.AddHours(24),
                 said.RequiredText("reason")
-            ),
+            )
+            {
+                BatchId = floor.BatchIdOrNone,
+            },
         ];
     }
 }
