@@ -15,6 +15,14 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
                  UNION SELECT (state -> 'planned' ->> 'batch_id')::uuid FROM states WHERE kind = 'tank')
         """;
 
+    // One whose entries were all struck is not: what is left are the marks.
+    private const string WasLogged = """
+        EXISTS (
+            SELECT FROM entry_subjects m JOIN entries e ON e.id = m.entry_id
+            WHERE m.subject_id = t.id AND m.until IS NULL AND e.kind NOT IN ('corrected', 'struck')
+        )
+        """;
+
     /// <summary>Every tank in the house, the beer in them, and every open job.</summary>
     public Task<FloorView> FloorAsync(CancellationToken stop) =>
         ViewAsync(new("NOT t.is_retired", InTanks, None, "true"), stop);
@@ -65,7 +73,7 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
         ViewAsync(
             new(
                 "t.id IN (SELECT tank_id FROM tank_occupancies WHERE upper_inf(during))",
-                $"t.number < $1 AND s.entries > 0 ORDER BY t.number DESC LIMIT {limit}",
+                $"t.number < $1 AND {WasLogged} ORDER BY t.number DESC LIMIT {limit}",
                 None,
                 None
             ),
@@ -75,7 +83,7 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
 
     /// <summary>Every culture that was ever logged, the newest first, and what is due on them.</summary>
     public Task<FloorView> CulturesAsync(CancellationToken stop) =>
-        ViewAsync(new(None, None, "s.entries > 0 ORDER BY t.number DESC", "subject_kind = 'culture'"), stop);
+        ViewAsync(new(None, None, $"{WasLogged} ORDER BY t.number DESC", "subject_kind = 'culture'"), stop);
 
     /// <summary>A culture, the batches it went into and came from, and what is due on it.</summary>
     /// <returns>Null: there is no such culture.</returns>

@@ -21,9 +21,6 @@ internal sealed class Hearing(Listed<Sent> sent, Author author, Opened opened)
 
     private const int LongestNote = 4000;
 
-    // What the request itself brings: placing it a second time must not take it for something that was there before.
-    private readonly HashSet<Subject> _newcomers = [];
-
     public List<Heard> Entries { get; } = [];
 
     /// <summary>The first moment that the request changes; later entries are needed from here on.</summary>
@@ -52,14 +49,17 @@ internal sealed class Hearing(Listed<Sent> sent, Author author, Opened opened)
             Entries.Add(new(one, entry, [.. lost, .. AtTheDoor(entry)]) { IsLost = lost.Length > 0 });
         }
 
+        Reach();
+    }
+
+    /// <summary>What the request brings joins the things, once it is clear what was there before.</summary>
+    public void Welcome()
+    {
         foreach (var entry in Entries.Where(e => !e.IsLost).Select(e => Brings(e.Entry)))
         {
-            _newcomers.UnionWith(Newcomers.Of(entry).Where(s => !opened.Things.Has(s)));
             Newcomers.Batches(entry).ToList().ForEach(opened.Things.Add);
             Newcomers.Cultures(entry).ToList().ForEach(opened.Things.Add);
         }
-
-        Reach();
     }
 
     /// <summary>What the entry brings: of a correction, what the replacement does.</summary>
@@ -208,9 +208,7 @@ internal sealed class Hearing(Listed<Sent> sent, Author author, Opened opened)
         }
 
         foreach (
-            var subject in comes.Where(s =>
-                brought.Contains(s) || (opened.Things.Has(s) && !_newcomers.Contains(s) && !IsCorrected(entry, s))
-            )
+            var subject in comes.Where(s => brought.Contains(s) || (opened.Things.Has(s) && !IsCorrected(entry, s)))
         )
         {
             yield return Objection.Impossible(

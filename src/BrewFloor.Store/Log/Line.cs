@@ -6,7 +6,14 @@ namespace BrewFloor.Store.Log;
 /// <summary>An entry as it stands on its subjects' timelines: with the words of its latest correction, under its first id.</summary>
 /// <param name="WordsId">The stored entry whose words these are.</param>
 /// <param name="Handed">What its givers handed over when it was last folded.</param>
-internal sealed record Line(LogEntry Entry, long Seq, Guid WordsId, Listed<Handed> Handed);
+internal sealed record Line(LogEntry Entry, long Seq, Guid WordsId, Listed<Handed> Handed)
+{
+    /// <summary>A subject's state after this line. A correction and a strike are marks in the log: what they change stands elsewhere.</summary>
+    public State After(State state, Listed<Handed> handed) =>
+        Entry is Corrected or Struck
+            ? state
+            : state.After(Entry, [.. handed.Where(h => h.Taker == state.Subject).Select(h => h.Value)]);
+}
 
 /// <summary>What a taker was handed.</summary>
 internal readonly record struct Handed(Subject Taker, HandedOver Value)

@@ -69,7 +69,7 @@ internal sealed class WholeLog
             var (state, entries, _) = _states.TryGetValue(subject, out var kept)
                 ? kept
                 : (Things.Blank(subject), 0, default);
-            var after = state.After(line.Entry, [.. handed.Where(h => h.Taker == subject).Select(h => h.Value)]);
+            var after = line.After(state, handed);
             _states[subject] = (after, entries + 1, line.Entry.At);
             if ((entries + 1) % SnapshotRow.Every == 0)
             {

@@ -104,7 +104,7 @@ internal sealed class Replay(
     {
         if (step.Was is { } was)
         {
-            Fold(_was, was.Entry, was.Handed);
+            Fold(_was, was, was.Handed);
         }
 
         if (step.Now is not { } now)
@@ -123,7 +123,7 @@ internal sealed class Replay(
 
         var handed = isTouched ? HandedBy(now) : now.Handed;
         var tanks = now.Entry.Subjects.Select(s => _now.GetValueOrDefault(s)).OfType<TankState>().ToArray();
-        Fold(_now, now.Entry, handed);
+        Fold(_now, now, handed);
         Count(now);
         foreach (var tank in tanks)
         {
@@ -171,13 +171,13 @@ internal sealed class Replay(
         return handed;
     }
 
-    private static void Fold(Dictionary<Subject, State> states, LogEntry entry, Listed<Handed> handed)
+    private static void Fold(Dictionary<Subject, State> states, Line line, Listed<Handed> handed)
     {
-        foreach (var subject in entry.Subjects.Distinct())
+        foreach (var subject in line.Entry.Subjects.Distinct())
         {
             if (states.TryGetValue(subject, out var state))
             {
-                states[subject] = state.After(entry, [.. handed.Where(h => h.Taker == subject).Select(h => h.Value)]);
+                states[subject] = line.After(state, handed);
             }
         }
     }

@@ -91,6 +91,7 @@ internal sealed class Session
             hearing.Place(Timelines);
         }
 
+        hearing.Welcome();
         Steps = [.. hearing.Steps(Timelines, words)];
         Replay = new(Opened.Rules, Opened.Things, Before(), Counts());
         Replay.Run(Steps);

@@ -151,16 +151,13 @@ internal sealed class Timelines
     }
 
     /// <summary>Under its first id: an entry's own words, or the replacement that a correction carries.</summary>
+    /// <remarks>What was done anyway is the replacement's: the correction itself is a mark in the log and changes no state.</remarks>
     public static LogEntry Standing(LogEntry words, Guid first, Guid wordsId) =>
-        words is Corrected corrected && first != wordsId
-            ? corrected.Standing with
-            {
-                DoneAnyway = corrected.DoneAnyway,
-            }
-            : words with
-            {
-                Id = first,
-            };
+        words switch
+        {
+            Corrected corrected when first != wordsId => corrected.Standing with { DoneAnyway = corrected.DoneAnyway },
+            _ => words with { Id = first },
+        };
 
     private static Listed<Handed> HandedIn(string? json, LogEntry entry)
     {
@@ -192,8 +189,7 @@ internal sealed class Timelines
             return;
         }
 
-        _before[subject] = _before[subject]
-            .After(line.Entry, [.. line.Handed.Where(h => h.Taker == subject).Select(h => h.Value)]);
+        _before[subject] = line.After(_before[subject], line.Handed);
         _counts[subject] = _counts.GetValueOrDefault(subject) + 1;
         _lastBefore[subject] = line.Entry.At;
     }

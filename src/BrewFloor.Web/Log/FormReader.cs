@@ -222,11 +222,7 @@ public sealed class FormReader(IReadOnlyDictionary<string, StringValues> posted,
             return null;
         }
 
-        if (_typed.All(typed => typed.Field != stored)) // a field may be read twice: as a reading and as what the batch began with
-        {
-            _typed.Add(new TypedText(stored, $"{Text(name)} {symbol}"));
-        }
-
+        _typed.Add(new TypedText(stored, $"{Text(name)} {symbol}"));
         return (value, unit);
     }
 

@@ -32,9 +32,6 @@ public sealed partial class CulturePage(
     [SupplyParameterFromQuery]
     private string? Before { get; set; }
 
-    [SupplyParameterFromQuery]
-    private Guid? Logged { get; set; }
-
     [CascadingParameter]
     public required HttpContext Http { get; set; }
 

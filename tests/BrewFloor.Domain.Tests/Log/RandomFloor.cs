@@ -210,7 +210,7 @@ internal sealed class RandomFloor(int seed)
             .. from n in Enumerable.Range(1, 3)
             select Rated(Make($"T{n}", TankType.BrightTank, Material.Stainless, 260)),
             .. from n in Enumerable.Range(1, 2) select Make($"S{n}", TankType.PlasticConical, Material.Plastic, 60),
-            .. from n in Enumerable.Range(1, 160) select Make($"Y{n}", TankType.Bucket, Material.Plastic, 30),
+            .. from n in Enumerable.Range(1, 180) select Make($"Y{n}", TankType.Bucket, Material.Plastic, 30),
             Make("E1", TankType.Bucket, Material.Plastic, 30) with
             {
                 IsOpenType = true,

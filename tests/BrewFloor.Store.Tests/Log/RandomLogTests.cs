@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
 using System.Diagnostics;
+using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tests.Log;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.Tests.Postgres;
 
@@ -10,6 +13,8 @@ public sealed class RandomLogTests(TestServer server, ITestOutputHelper output) 
     private const int Most = 20_000;
 
     private readonly FreshFloor _floor = new(server);
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
     public ValueTask InitializeAsync() => _floor.InitializeAsync();
 
@@ -30,19 +35,51 @@ public sealed class RandomLogTests(TestServer server, ITestOutputHelper output) 
             output.WriteLine($"{kind}: {count}");
         }
 
-        await AssertSameAsync(log);
+        AssertSame(await log.FoldedAsync(), await log.KeptAsync());
         Assert.True(log.Random.Counts.Values.Min() >= Each, "A kind was stored too seldom for the test to say much.");
         Assert.InRange(log.Random.Stored.Count * 2, log.Tried, int.MaxValue);
         Assert.InRange(log.BackDated, Each, int.MaxValue);
     }
 
-    private static async Task AssertSameAsync(RandomLog log)
+    [Fact]
+    public async Task The_check_of_what_is_kept_can_fail()
     {
-        var folded = (await log.FoldedAsync()).ToDictionary(s => s.Key, s => FloorJson.Of(s.Value));
+        var log = new RandomLog(_floor, seed: 119);
+        await log.PlayAsync(l => l.Random.Stored.Count >= 40);
+        var folded = await log.FoldedAsync();
         var kept = await log.KeptAsync();
+
+        AssertSame(folded, kept);
+        Assert.ThrowsAny<Exception>(() => AssertSame(PlayedFloor.Fold(log.Random.Stored.SkipLast(5)), kept));
+    }
+
+    [Fact]
+    public async Task The_whole_log_folded_anew_keeps_the_same_states_and_what_was_handed_over()
+    {
+        var log = new RandomLog(_floor, seed: 120);
+        await log.PlayAsync(l => l.Random.Stored.Count >= 400);
+        var (states, handed) = (await log.KeptAsync(), await HandedAsync());
+
+        await using var owner = StoreSetup.DataSource(_floor.Connections.Owner);
+        await Refolding.AllAsync(owner, Stop);
+
+        Assert.Equal(states, await log.KeptAsync());
+        Assert.Equal(handed, await HandedAsync());
+    }
+
+    private Task<string?> HandedAsync() =>
+        _floor.AskAsync<string>(
+            """
+            SELECT string_agg(concat_ws('|', entry_id, place, taker_id, giver_id, kind, value), E'\n' ORDER BY entry_id, place)
+            FROM handed_over WHERE until IS NULL
+            """
+        );
+
+    private static void AssertSame(ImmutableDictionary<Subject, State> folded, Dictionary<Subject, string> kept)
+    {
         foreach (var (subject, state) in folded)
         {
-            Assert.Equal(state, kept.GetValueOrDefault(subject, FloorJson.Of(Things.Blank(subject))));
+            Assert.Equal(FloorJson.Of(state), kept.GetValueOrDefault(subject, FloorJson.Of(Things.Blank(subject))));
         }
     }
 }

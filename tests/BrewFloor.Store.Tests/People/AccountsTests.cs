@@ -1,0 +1,78 @@
+using BrewFloor.Domain.People;
+using BrewFloor.Store.People;
+using BrewFloor.Store.Tests.Postgres;
+
+namespace BrewFloor.Store.Tests.People;
+
+public sealed class AccountsTests(TestServer server) : IAsyncLifetime
+{
+    private static readonly DateTimeOffset Now = new(2026, 3, 2, 8, 0, 0, TimeSpan.Zero);
+    private readonly FreshFloor _floor = new(server);
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    private Accounts Accounts => new(_floor);
+
+    private Tokens Tokens => new(_floor);
+
+    public ValueTask InitializeAsync() => _floor.InitializeAsync();
+
+    public ValueTask DisposeAsync() => _floor.DisposeAsync();
+
+    [Fact]
+    public async Task A_name_is_one_persons_whatever_the_case()
+    {
+        var ann = await Accounts.AddAsync("Ann", Role.Owner, "hash", mustChange: true, Now, Stop);
+
+        Assert.Null(await Accounts.AddAsync("ANN ", Role.Helper, passwordHash: null, mustChange: false, Now, Stop));
+        Assert.Equal(ann, await Accounts.ByNameAsync(" ann", Stop));
+    }
+
+    [Fact]
+    public async Task Failed_sign_ins_at_once_are_all_counted_and_forgotten_after_one_that_works()
+    {
+        var ann = (await Accounts.AddAsync("Ann", Role.Owner, "hash", mustChange: false, Now, Stop))!;
+
+        var counts = await Task.WhenAll(Enumerable.Range(0, 10).Select(_ => Accounts.FailedAsync(ann.Id, Stop)));
+        Assert.Equal(Enumerable.Range(1, 10), counts.Order());
+
+        await Accounts.LockAsync(ann.Id, Now.AddMinutes(15), Stop);
+        Assert.Equal(Now.AddMinutes(15), (await Accounts.ByIdAsync(ann.Id, Stop))!.LockedUntil);
+        await Accounts.SignedInAsync(ann.Id, Stop);
+        Assert.Equal(ann, await Accounts.ByIdAsync(ann.Id, Stop));
+    }
+
+    [Fact]
+    public async Task A_new_password_or_role_ends_older_sign_ins()
+    {
+        var ann = (await Accounts.AddAsync("Ann", Role.Owner, "hash", mustChange: true, Now, Stop))!;
+
+        await Accounts.SetPasswordAsync(ann.Id, "other", mustChange: false, Stop);
+        var changed = (await Accounts.ByIdAsync(ann.Id, Stop))!;
+        await Accounts.SetRoleAsync(ann.Id, Role.Viewer, isActive: false, Stop);
+        var left = (await Accounts.ByIdAsync(ann.Id, Stop))!;
+
+        Assert.Equal(3, new HashSet<Guid> { ann.SecurityStamp, changed.SecurityStamp, left.SecurityStamp }.Count);
+        Assert.Equal(("other", false), (changed.PasswordHash, changed.MustChangePassword));
+        Assert.Equal((Role.Viewer, false), (left.Role, left.IsActive));
+    }
+
+    [Fact]
+    public async Task A_token_is_shown_once_and_known_by_its_hash_until_it_is_revoked()
+    {
+        var (token, secret) = await Tokens.AddAsync("thermometer", ["readings"], by: null, Now, Stop);
+
+        Assert.Equal(token, await Tokens.VerifyAsync(secret, Stop));
+        Assert.Null(await Tokens.VerifyAsync(secret + "x", Stop));
+        Assert.Equal(
+            0L,
+            await _floor.AskAsync<long>(
+                "SELECT count(*) FROM tokens WHERE convert_from(hash, 'LATIN1') LIKE '%' || $1 || '%'",
+                secret
+            )
+        );
+
+        await Tokens.RevokeAsync(token.Id, Now, Stop);
+        Assert.Null(await Tokens.VerifyAsync(secret, Stop));
+    }
+}
