@@ -31,6 +31,9 @@ public sealed partial class BatchPage(
     [SupplyParameterFromQuery]
     private string? Before { get; set; }
 
+    [SupplyParameterFromQuery]
+    private Guid? Logged { get; set; }
+
     [CascadingParameter]
     public required HttpContext Http { get; set; }
 

@@ -65,7 +65,7 @@ public static class BatchWords
             {
                 yield return (
                     "alcohol",
-                    $"{attenuation.AlcoholByVolume.Percent.ToString("0.0", figures.Culture)} ± {attenuation.PlusMinus.Percent.ToString("0.0", figures.Culture)} %"
+                    $"{attenuation.AlcoholByVolume.Percent.ToString("0.0", figures.Culture)} ± {Math.Max(0.1, attenuation.PlusMinus.Percent).ToString("0.0", figures.Culture)} %"
                 );
                 yield return ("attenuation", $"{attenuation.ApparentDegree.Percent.ToString("0", figures.Culture)} %");
             }

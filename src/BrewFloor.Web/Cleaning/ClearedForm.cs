@@ -15,5 +15,7 @@ public sealed class ClearedForm : EntryForm
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
         [new Cleared(floor.TankId, said.Choice<ExposureKind>("kind"))];
 
+    public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.pressure", "caution.no-entry"];
+
     public override bool IsOffered(FormFloor floor) => floor.TankState?.ExposedTo.Count > 0;
 }

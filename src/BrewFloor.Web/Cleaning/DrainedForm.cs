@@ -22,6 +22,9 @@ public sealed class DrainedForm : EntryForm
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
         [new Drained(floor.TankId, said.Choice<Closure>("held")) { IsUnderCarbonDioxide = said.Flag("under-co2") }];
 
+    public override IEnumerable<string> Cautions(FormFloor floor) =>
+        ["caution.drained", "caution.pressure", "caution.co2"];
+
     public override bool IsOffered(FormFloor floor) => !floor.HoldsBeer;
 
     public override int Likelihood(FormFloor floor) =>

@@ -1,3 +1,4 @@
+using System.Net;
 using BrewFloor.Store;
 using BrewFloor.Web.Account;
 using BrewFloor.Web.Api;
@@ -19,14 +20,21 @@ public static class Serving
 
     public static async Task<int> RunAsync(StartOptions options, string[] args)
     {
-        var builder = WebApplication.CreateBuilder(args);
-        Listen(builder, options);
-        AddFloor(builder, options);
-        await using var app = builder.Build();
-        UseFloor(app);
+        await using var app = Build(options, args);
         app.Lifetime.ApplicationStarted.Register(() => Greeting.Say(options, app.Urls));
         await app.RunAsync();
         return 0;
+    }
+
+    /// <summary>The whole app, not yet started.</summary>
+    public static WebApplication Build(StartOptions options, string[] args)
+    {
+        var builder = WebApplication.CreateBuilder(args);
+        Listen(builder, options);
+        AddFloor(builder, options);
+        var app = builder.Build();
+        UseFloor(app);
+        return app;
     }
 
     private static void Listen(WebApplicationBuilder builder, StartOptions options) =>
@@ -37,6 +45,10 @@ public static class Serving
             if (options.IsOnLan)
             {
                 kestrel.ListenAnyIP(options.Port);
+            }
+            else if (options.Port == 0)
+            {
+                kestrel.Listen(IPAddress.Loopback, 0); // any free one: the name localhost stands for two addresses
             }
             else
             {

@@ -222,7 +222,11 @@ public sealed class FormReader(IReadOnlyDictionary<string, StringValues> posted,
             return null;
         }
 
-        _typed.Add(new TypedText(stored, $"{Text(name)} {symbol}"));
+        if (_typed.All(typed => typed.Field != stored)) // a field may be read twice: as a reading and as what the batch began with
+        {
+            _typed.Add(new TypedText(stored, $"{Text(name)} {symbol}"));
+        }
+
         return (value, unit);
     }
 

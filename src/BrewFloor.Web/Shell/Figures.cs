@@ -99,7 +99,7 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
         Math.Abs(value) switch
         {
             < 10 => "0.##",
-            < 100 => "0.#",
+            < 1000 => "0.#",
             _ => "0",
         };
 

@@ -71,9 +71,19 @@ public static class BayWords
                 new("verb", words.Verb(job.Job)),
                 new("over", now - job.Job.OverdueAt)
             ],
-            Urgency.Due => words["due-due", new("verb", words.Verb(job.Job)), new("at", job.Job.DueAt)],
-            _ => words["due-soon", new("verb", words.Verb(job.Job)), new("at", job.Open.PutOffUntil ?? job.Job.DueAt)],
+            Urgency.Due => words["due-due", new("verb", words.Verb(job.Job)), new("at", When(job.Job.DueAt, words))],
+            _ => words[
+                "due-soon",
+                new("verb", words.Verb(job.Job)),
+                new("at", When(job.Open.PutOffUntil ?? job.Job.DueAt, words))
+            ],
         };
+
+    // A job of the calendar is due on a day: its midnight says nothing.
+    private static string When(DateTimeOffset at, Wording words) =>
+        words.Figures.Local(at).TimeOfDay == TimeSpan.Zero
+            ? words.Figures.Day(words.Figures.DayOf(at))
+            : words.Figures.Moment(at);
 
     public static MarkKind UrgencyMark(Urgency urgency) =>
         urgency switch

@@ -15,5 +15,7 @@ public sealed class RefittedForm : EntryForm
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
         [new Refitted(floor.TankId, said.RequiredText("parts"))];
 
+    public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.pressure"];
+
     public override int Likelihood(FormFloor floor) => floor.TankState?.PartsOff is not null ? 80 : 0;
 }

@@ -32,5 +32,7 @@ public sealed class ToppedUpForm : EntryForm
         ];
     }
 
+    public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.hot-wort", "caution.fill-vent"];
+
     public override bool IsOffered(FormFloor floor) => floor.HoldsBeer;
 }

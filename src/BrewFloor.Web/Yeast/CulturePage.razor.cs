@@ -32,6 +32,9 @@ public sealed partial class CulturePage(
     [SupplyParameterFromQuery]
     private string? Before { get; set; }
 
+    [SupplyParameterFromQuery]
+    private Guid? Logged { get; set; }
+
     [CascadingParameter]
     public required HttpContext Http { get; set; }
 

@@ -12,6 +12,9 @@ public sealed partial class YeastPage(Wording wording, FloorReader reader, LogRe
     private IReadOnlyList<ShownCulture> _usable = [];
     private IReadOnlyList<ShownCulture> _gone = [];
 
+    [SupplyParameterFromQuery]
+    private Guid? Logged { get; set; }
+
     [CascadingParameter]
     public required HttpContext Http { get; set; }
 

@@ -1,0 +1,32 @@
+using Microsoft.Playwright;
+
+namespace BrewFloor.EndToEnd.Tests.House;
+
+/// <summary>What somebody holds in the hand or sits at.</summary>
+public sealed record Screen(int Width, int Height, bool HasTouch)
+{
+    public static readonly Screen Phone = new(390, 844, HasTouch: true);
+    public static readonly Screen SmallPhone = new(360, 740, HasTouch: true);
+    public static readonly Screen Desk = new(1280, 800, HasTouch: false);
+
+    /// <summary>Switched off, as in a hardened browser, or lost on the way.</summary>
+    public bool HasScript { get; init; } = true;
+
+    /// <summary>light, dark, sunlight; null: as the device has it.</summary>
+    public string? Theme { get; init; }
+
+    public BrowserNewContextOptions Options(string address) =>
+        new()
+        {
+            BaseURL = address,
+            ViewportSize = new() { Width = Width, Height = Height },
+            HasTouch = HasTouch,
+            JavaScriptEnabled = HasScript,
+            Locale = "en-GB",
+            TimezoneId = "Europe/Berlin",
+            ReducedMotion = ReducedMotion.Reduce,
+        };
+
+    public override string ToString() =>
+        $"{Width}x{Height}{(Theme is null ? "" : $" {Theme}")}{(HasScript ? "" : " without script")}";
+}
