@@ -222,7 +222,8 @@ public sealed class FormReader(IReadOnlyDictionary<string, StringValues> posted,
             return null;
         }
 
-        if (_typed.All(typed => typed.Field != stored)) // a field may be read twice: as a reading and as what the batch began with
+        // A field may be read twice: as a reading and as what the batch began with.
+        if (!_typed.Any(typed => string.Equals(typed.Field, stored, StringComparison.Ordinal)))
         {
             _typed.Add(new TypedText(stored, $"{Text(name)} {symbol}"));
         }
