@@ -3,6 +3,7 @@ using BrewFloor.Store.House;
 using BrewFloor.Store.Jobs;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.People;
+using BrewFloor.Store.PrivateServer;
 using BrewFloor.Store.Tanks;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
@@ -19,7 +20,7 @@ public static class StoreSetup
         Func<IServiceProvider, string> connection
     ) =>
         services
-            .AddSingleton(provider => DataSource(connection(provider)))
+            .AddSingleton(provider => Watched(DataSource(connection(provider)), provider.GetService<FloorDatabase>()))
             .AddDbContextFactory<FloorDb>(
                 (provider, options) => Options(options, provider.GetRequiredService<NpgsqlDataSource>())
             )
@@ -45,6 +46,13 @@ public static class StoreSetup
                 AutoPrepareMinUsages = 3,
             }.ConnectionString
         );
+
+    // In an app that goes on through a restart of its server, the first requests after it would each find a dead connection.
+    private static NpgsqlDataSource Watched(NpgsqlDataSource pool, FloorDatabase? server)
+    {
+        server?.WhenBack(pool.Clear);
+        return pool;
+    }
 
     public static DbContextOptionsBuilder Options(DbContextOptionsBuilder options, NpgsqlDataSource database) =>
         options.UseNpgsql(database).UseSnakeCaseNamingConvention();

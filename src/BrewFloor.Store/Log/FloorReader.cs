@@ -10,9 +10,11 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
 {
     private const string None = "false";
 
+    // By the tanks' own states: however many batches came and went, it looks at as many rows as there are tanks.
     private const string InTanks = """
-        t.id IN (SELECT batch_id FROM tank_occupancies WHERE upper_inf(during)
-                 UNION SELECT (state -> 'planned' ->> 'batch_id')::uuid FROM states WHERE kind = 'tank')
+        t.id IN (
+            SELECT unnest(ARRAY[(h.state -> 'contents' ->> 'batch_id')::uuid, (h.state -> 'planned' ->> 'batch_id')::uuid])
+            FROM tanks k JOIN states h ON h.subject_id = k.id)
         """;
 
     // One whose entries were all struck is not: what is left are the marks.
@@ -23,9 +25,13 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
         )
         """;
 
+    private static readonly Wanted WholeFloor = new("NOT t.is_retired", InTanks, None, "true");
+
     /// <summary>Every tank in the house, the beer in them, and every open job.</summary>
-    public Task<FloorView> FloorAsync(CancellationToken stop) =>
-        ViewAsync(new("NOT t.is_retired", InTanks, None, "true"), stop);
+    public Task<FloorView> FloorAsync(CancellationToken stop) => ViewAsync(WholeFloor, stop);
+
+    /// <summary>The statements of <see cref="FloorAsync"/>, for whoever measures what the rest of it costs.</summary>
+    internal void AskFloor(NpgsqlBatch batch) => Ask(batch, WholeFloor, []);
 
     /// <summary>Every tank, retired ones too.</summary>
     public Task<FloorView> InventoryAsync(CancellationToken stop) => ViewAsync(new("true", None, None, None), stop);
@@ -151,19 +157,7 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
     {
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var batch = connection.CreateBatch();
-        batch.Add("SELECT clock_timestamp()");
-        batch.Add(RulesOnHand.Question, rules.Version);
-        var parts = new[] { ("tanks", wanted.Tanks), ("batches", wanted.Batches), ("cultures", wanted.Cultures) };
-        foreach (var (table, where) in parts)
-        {
-            Add(batch, Opening.Question(table).Replace("t.id = ANY($1)", where, StringComparison.Ordinal), values);
-        }
-
-        Add(
-            batch,
-            $"{OpenJob.Columns} WHERE resolved_at IS NULL AND ({wanted.Jobs}) ORDER BY overdue_at, due_at",
-            values
-        );
+        Ask(batch, wanted, values);
         await using var reader = await batch.ExecuteReaderAsync(stop);
         await reader.ReadAsync(stop);
         var opened = new Opened { Recorded = reader.At(0) };
@@ -185,6 +179,23 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
 
         var states = opened.Kept.ToDictionary(k => k.Key, k => k.Value.State);
         return new(opened.Recorded, opened.Things.Floor(opened.Rules, states, order), [.. opened.Jobs]);
+    }
+
+    private void Ask(NpgsqlBatch batch, Wanted wanted, object[] values)
+    {
+        batch.Add("SELECT clock_timestamp()");
+        batch.Add(RulesOnHand.Question, rules.Version);
+        var parts = new[] { ("tanks", wanted.Tanks), ("batches", wanted.Batches), ("cultures", wanted.Cultures) };
+        foreach (var (table, where) in parts)
+        {
+            Add(batch, Opening.Question(table).Replace("t.id = ANY($1)", where, StringComparison.Ordinal), values);
+        }
+
+        Add(
+            batch,
+            $"{OpenJob.Columns} WHERE resolved_at IS NULL AND ({wanted.Jobs}) ORDER BY overdue_at, due_at",
+            values
+        );
     }
 
     private static void Add(NpgsqlBatch batch, string text, object[] values) =>

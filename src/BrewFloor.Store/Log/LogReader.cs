@@ -22,6 +22,8 @@ public sealed class LogReader(NpgsqlDataSource database)
         )
         """;
 
+    internal const string Names = "SELECT id, name FROM people UNION ALL SELECT id, name FROM tokens";
+
     /// <summary>A subject's timeline, the latest first; corrections and strikes are lines of it too.</summary>
     /// <param name="after">The <see cref="Page{T}.Next"/> of the page before.</param>
     public Task<Page<LogLine>> TimelineAsync(Subject subject, string? after, int limit, CancellationToken stop)
@@ -83,7 +85,7 @@ public sealed class LogReader(NpgsqlDataSource database)
     {
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var batch = connection.CreateBatch();
-        batch.Add("SELECT id, name FROM people UNION ALL SELECT id, name FROM tokens");
+        batch.Add(Names);
         await using var reader = await batch.ExecuteReaderAsync(stop);
         var names = new Dictionary<Guid, string>();
         while (await reader.ReadAsync(stop))

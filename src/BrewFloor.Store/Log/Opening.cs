@@ -57,6 +57,26 @@ internal static class Opening
     )
     {
         await using var batch = connection.CreateBatch();
+        var kinds = Ask(batch, subjects, entries, named, rules, rowLock);
+        await using var reader = await batch.ExecuteReaderAsync(stop);
+        for (var skipped = rowLock.Length > 0 ? kinds.Length : 0; skipped > 0; skipped--)
+        {
+            await reader.NextResultAsync(stop); // the locks' rows
+        }
+
+        return await ReadAsync(reader, kinds, named.Length > 0, rules, stop);
+    }
+
+    /// <returns>The kinds whose rows are locked and read.</returns>
+    internal static SubjectKind[] Ask(
+        NpgsqlBatch batch,
+        IReadOnlyCollection<Subject> subjects,
+        Guid[] entries,
+        Guid[] named,
+        RulesOnHand rules,
+        string rowLock
+    )
+    {
         var kinds = SubjectKinds
             .InLockOrder.Select(k => (k.Kind, k.Table, Ids: Ids(subjects, k.Kind)))
             .Where(k => k.Ids.Length > 0)
@@ -77,13 +97,7 @@ internal static class Opening
             batch.Add(Target.Question, named);
         }
 
-        await using var reader = await batch.ExecuteReaderAsync(stop);
-        for (var skipped = rowLock.Length > 0 ? kinds.Length : 0; skipped > 0; skipped--)
-        {
-            await reader.NextResultAsync(stop); // the locks' rows
-        }
-
-        return await ReadAsync(reader, kinds.Select(k => k.Kind), named.Length > 0, rules, stop);
+        return [.. kinds.Select(k => k.Kind)];
     }
 
     /// <summary>Always tanks, batches, cultures, each by id: two requests cannot hold what the other waits for.</summary>

@@ -12,17 +12,22 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
     /// <summary>Held to the end of the transaction, so that no number becomes visible before a smaller one.</summary>
     public const string HeadLock = "SELECT pg_advisory_xact_lock(1114793335)";
 
-    private const string Entry = """
+    internal const string Entry = """
         INSERT INTO entries (id, seq, at, recorded, kind, version, payload, sent_at, skew_ms, done_by, note, logged_by, by_token,
             objections, house_rules_version, reason, answered, already_happened, done_anyway, cautions_shown, hash, hash_version)
         VALUES ($1, nextval('entry_seq'), $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15, $16, $17, $18, $19, $20, $21)
         """;
 
-    private const string Subjects = """
+    internal const string Subjects = """
         INSERT INTO entry_subjects (subject_id, subject_kind, at, seq, since, entry_id, words_id)
         SELECT s.id, s.kind, $3, coalesce($4, currval('entry_seq')), currval('entry_seq'), $5, $6
         FROM unnest($1::uuid[], $2::text[]) AS s(id, kind)
         """;
+
+    internal const string Told =
+        "SELECT pg_notify('floor', 'entry ' || seq) FROM entries WHERE id = ANY($1) ORDER BY seq";
+
+    internal const string Written = "SELECT id, seq, at FROM entries WHERE id = ANY($1)";
 
     private const string Ends =
         "UPDATE entry_subjects SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL";
@@ -231,8 +236,8 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
     private void Tell(NpgsqlBatch batch)
     {
         Guid[] ids = [.. session.Entries.Select(e => e.Entry.Id)];
-        batch.Add("SELECT pg_notify('floor', 'entry ' || seq) FROM entries WHERE id = ANY($1) ORDER BY seq", ids);
-        batch.Add("SELECT id, seq, at FROM entries WHERE id = ANY($1)", ids);
+        batch.Add(Told, ids);
+        batch.Add(Written, ids);
     }
 
     private static async Task<Dictionary<Guid, (long Seq, DateTimeOffset At)>> SeqsAsync(
@@ -257,11 +262,19 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
 /// <summary>What the request changed on the floor: states, what was handed over, snapshots, occupancies, jobs.</summary>
 internal sealed class Folding(Session session)
 {
-    private const string States = """
+    internal const string States = """
         INSERT INTO states (subject_id, kind, state, fold_version, entries, last_at, next_edge)
         SELECT * FROM unnest($1::uuid[], $2::text[], $3::jsonb[], $4::int[], $5::int[], $6::timestamptz[], $7::timestamptz[])
         ON CONFLICT (subject_id) DO UPDATE SET state = excluded.state, fold_version = excluded.fold_version,
             entries = excluded.entries, last_at = excluded.last_at, next_edge = excluded.next_edge
+        """;
+
+    internal const string HandedBefore =
+        "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL";
+
+    internal const string HandedNow = """
+        INSERT INTO handed_over (entry_id, place, taker_id, giver_id, since, kind, value)
+        VALUES ($1, $2, $3, $4, currval('entry_seq'), $5, $6)
         """;
 
     private const string Snapshot = """
@@ -334,17 +347,11 @@ internal sealed class Folding(Session session)
     {
         foreach (var (entryId, values) in _replay.HandedAnew)
         {
-            batch.Add(
-                "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL",
-                entryId
-            );
+            batch.Add(HandedBefore, entryId);
             foreach (var (place, handed) in values.Index())
             {
                 batch.Add(
-                    """
-                    INSERT INTO handed_over (entry_id, place, taker_id, giver_id, since, kind, value)
-                    VALUES ($1, $2, $3, $4, currval('entry_seq'), $5, $6)
-                    """,
+                    HandedNow,
                     entryId,
                     place,
                     handed.Taker.Id,

@@ -13,8 +13,10 @@ public sealed partial class FloorDatabase(DatabaseAddress address, TimeProvider 
     private readonly TaskCompletionSource<Connections> _reached = new(
         TaskCreationOptions.RunContinuationsAsynchronously
     );
+    private readonly SemaphoreSlim _doubts = new(0); // never disposed: a request may still doubt while the app ends
     private PrivateCluster? _cluster;
     private Probe? _probe;
+    private Action? _whenBack;
     private volatile Reach _reach = new(IsReachable: false, LastAt: null, Problem: null);
 
     /// <summary>It answered when it was last asked, at most some seconds ago.</summary>
@@ -47,13 +49,25 @@ public sealed partial class FloorDatabase(DatabaseAddress address, TimeProvider 
         await LookAsync(stop);
     }
 
+    /// <summary>Done each time it answers again after it did not: connections from before are dead, and pools of them should be emptied.</summary>
+    public void WhenBack(Action then) => _whenBack += then;
+
+    /// <summary>Somebody found it broken: it is looked at now, not at the next second.</summary>
+    public void Doubt()
+    {
+        if (IsReachable && _doubts.CurrentCount == 0)
+        {
+            _doubts.Release();
+        }
+    }
+
     /// <summary>Looks every second whether the database answers, until told to stop; brings a private server up again.</summary>
     public async Task WatchAsync(CancellationToken stop)
     {
         var wait = BetweenLooks;
         while (!stop.IsCancellationRequested)
         {
-            await Task.Delay(wait, time, stop).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            await ((Task)_doubts.WaitAsync(wait, stop)).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             await LookAsync(stop);
             wait = IsReachable ? BetweenLooks : TimeSpan.FromTicks(Math.Min(wait.Ticks * 2, LongestWait.Ticks));
         }
@@ -131,7 +145,9 @@ public sealed partial class FloorDatabase(DatabaseAddress address, TimeProvider 
         }
 
         // Connections from before the break are dead, and only found out one by one, each by a failure.
+        // A pool of a data source's own is emptied by none but its owner.
         NpgsqlConnection.ClearAllPools();
+        _whenBack?.Invoke();
         LogReached();
     }
 

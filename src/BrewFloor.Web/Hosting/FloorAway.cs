@@ -1,5 +1,7 @@
+using System.Data.Common;
 using System.Net;
 using System.Text;
+using BrewFloor.Store.PrivateServer;
 using BrewFloor.Web.Shell;
 using Microsoft.Extensions.Primitives;
 
@@ -28,15 +30,34 @@ internal static class FloorAway
                     || Unaffected.Any(path => context.Request.Path.StartsWithSegments(path, StringComparison.Ordinal))
                 )
                 {
-                    await next(context);
+                    await TryAsync(context, next);
                     return;
                 }
 
-                await AnswerAsync(context);
+                await AnswerAsync(context, isSure: true);
             }
         );
 
-    private static async Task AnswerAsync(HttpContext context)
+    // Lost under way: a commit may have gone through and its answer not, so nothing is claimed of what was sent.
+    private static async Task TryAsync(HttpContext context, RequestDelegate next)
+    {
+        try
+        {
+            await next(context);
+        }
+        catch (Exception e) when (IsOutOfReach(e) && !context.Response.HasStarted)
+        {
+            context.RequestServices.GetRequiredService<FloorDatabase>().Doubt();
+            await AnswerAsync(context, isSure: false);
+        }
+    }
+
+    /// <summary>The connection broke, the server is going or coming, or somebody holds a lock for too long: come again.</summary>
+    internal static bool IsOutOfReach(Exception e) =>
+        e is DbException { IsTransient: true } || (e.InnerException is { } inner && IsOutOfReach(inner));
+
+    /// <param name="isSure">The database wasn't asked at all.</param>
+    private static async Task AnswerAsync(HttpContext context, bool isSure)
     {
         context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
         context.Response.Headers.RetryAfter = "2";
@@ -44,7 +65,12 @@ internal static class FloorAway
         if (context.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal))
         {
             await Results
-                .Problem(statusCode: 503, title: "The floor log can't be reached. Nothing was logged.")
+                .Problem(
+                    statusCode: 503,
+                    title: isSure
+                        ? "The floor log can't be reached. Nothing was logged."
+                        : "The floor log can't be reached. Whether this was logged isn't known: send it again with the same id."
+                )
                 .ExecuteAsync(context);
             return;
         }
@@ -54,11 +80,11 @@ internal static class FloorAway
             HttpMethods.IsPost(context.Request.Method) && context.Request.HasFormContentType
                 ? await context.Request.ReadFormAsync(context.RequestAborted)
                 : [];
-        await context.Response.WriteAsync(Page(context, typed), context.RequestAborted);
+        await context.Response.WriteAsync(Page(context, typed, isSure), context.RequestAborted);
     }
 
     // Built by hand: a page of the usual kind would ask the database who reads it.
-    private static string Page(HttpContext context, IEnumerable<KeyValuePair<string, StringValues>> typed)
+    private static string Page(HttpContext context, IEnumerable<KeyValuePair<string, StringValues>> typed, bool isSure)
     {
         var words = Reader.Stranger;
         var last = context.RequestServices.GetRequiredService<Readiness>().LastReachedAt;
@@ -88,7 +114,7 @@ internal static class FloorAway
             <body><main id="main" class="narrow"><div class="objection stop" role="alert"><h1>{Encode(
                 words["away"]
             )}</h1>
-            <p>{Encode(words["away-why"])}</p><p>{Encode(since)}</p></div>{again}</main></body></html>
+            <p>{Encode(words[isSure ? "away-why" : "away-unsure"])}</p><p>{Encode(since)}</p></div>{again}</main></body></html>
             """;
     }
 

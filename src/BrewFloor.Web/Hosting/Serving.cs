@@ -27,11 +27,13 @@ public static class Serving
     }
 
     /// <summary>The whole app, not yet started.</summary>
-    public static WebApplication Build(StartOptions options, string[] args)
+    /// <param name="also">What is measured or tried beside it.</param>
+    public static WebApplication Build(StartOptions options, string[] args, Action<IServiceCollection>? also = null)
     {
         var builder = WebApplication.CreateBuilder(args);
         Listen(builder, options);
         AddFloor(builder, options);
+        also?.Invoke(builder.Services);
         var app = builder.Build();
         UseFloor(app);
         return app;

@@ -1,0 +1,64 @@
+namespace BrewFloor.Benchmarks.Drills;
+
+/// <summary>The app is killed at random moments, also while it starts, while twenty writers log; each time it is started again.</summary>
+internal static class KillDrill
+{
+    public const string Name = "kill";
+    public const int InFull = 300;
+    public static readonly TimeSpan Limit = TimeSpan.FromSeconds(10);
+
+    private const int LongestLifeMs = 500; // after it was ready
+    private const int LongestStartMs = 900;
+    private const int OneInStart = 8; // one kill in so many falls into the start
+
+    /// <param name="under">Where the data folder is made.</param>
+    public static async Task<Outcome> RunAsync(int kills, int seed, string under, CancellationToken stop)
+    {
+        var published = await PublishedApp.FolderAsync(stop);
+        using var floor = await DrillFloor.MakeAsync(under, stop);
+        var port = AppProcess.FreePort();
+        using var http = floor.Http(port);
+        await using var crew = Crew.Begin(floor, seed, http, stop);
+        var back = new List<TimeSpan>();
+        var random = new Random(seed);
+        for (var kill = 0; kill < kills; kill++)
+        {
+            using var app = AppProcess.Start(published, floor.Folder, port);
+            if (random.Next(OneInStart) == 0)
+            {
+                await Task.Delay(random.Next(LongestStartMs), stop);
+            }
+            else
+            {
+                back.Add(await app.ReadyAsync(http, stop));
+                await Task.Delay(random.Next(LongestLifeMs), stop);
+            }
+
+            await app.KillAsync(stop);
+        }
+
+        using (var last = AppProcess.Start(published, floor.Folder, port))
+        {
+            back.Add(await last.ReadyAsync(http, stop));
+            await crew.FinishAsync();
+            await last.StopAsync(stop);
+        }
+
+        return await ReckonAsync(kills, seed, floor, crew.Ledger, back, stop);
+    }
+
+    private static async Task<Outcome> ReckonAsync(
+        int kills,
+        int seed,
+        DrillFloor floor,
+        Ledger ledger,
+        List<TimeSpan> back,
+        CancellationToken stop
+    )
+    {
+        await using var database = await floor.BorrowAsync(stop);
+        var found = await Reckoning.OfAsync(ledger.Acknowledged.Values, ledger.Requests, database, stop);
+        var missed = await Controls.MissedAsync(ledger, database, stop);
+        return new(seed, kills, ledger.Count, ledger.Failures, ledger.Wrong, found, back, Limit, missed);
+    }
+}

@@ -1,0 +1,137 @@
+using System.Diagnostics;
+using BrewFloor.Store.PrivateServer;
+using Npgsql;
+
+namespace BrewFloor.Benchmarks.Drills;
+
+/// <summary>PostgreSQL is killed under the living app: its head, or some of its processes at random, while twenty writers log.</summary>
+internal static class PostgresDrill
+{
+    public const string Name = "postgres";
+    public const int InFull = 200;
+    public static readonly TimeSpan Limit = TimeSpan.FromSeconds(30);
+
+    private const int LongestPeaceMs = 500;
+
+    /// <param name="under">Where the data folder is made.</param>
+    public static async Task<Outcome> RunAsync(int kills, int seed, string under, CancellationToken stop)
+    {
+        var published = await PublishedApp.FolderAsync(stop);
+        using var floor = await DrillFloor.MakeAsync(under, stop);
+        var port = AppProcess.FreePort();
+        using var http = floor.Http(port);
+        using var app = AppProcess.Start(published, floor.Folder, port);
+        await app.ReadyAsync(http, stop);
+        await using var crew = Crew.Begin(floor, seed, http, stop);
+        await crew.Ledger.SinceAsync(0, Limit, stop);
+        var back = new List<TimeSpan>();
+        var random = new Random(seed);
+        var heads = 0;
+        for (var kill = 0; kill < kills; kill++)
+        {
+            await Task.Delay(random.Next(LongestPeaceMs), stop);
+            var postmaster =
+                PostgresProcesses.Postmaster(floor.Folder) ?? throw new InvalidOperationException("It is down.");
+            var isHead = random.Next(2) == 0;
+            heads += isHead ? 1 : 0;
+            foreach (var pid in isHead ? [postmaster] : Some(postmaster, random))
+            {
+                PostgresProcesses.Kill(pid);
+            }
+
+            back.Add(await HealedAsync(http, crew.Ledger, stop));
+        }
+
+        await crew.FinishAsync();
+        var lived = app.IsRunning;
+        await app.StopAsync(stop);
+        var outcome = await ReckonAsync(kills, seed, floor, crew.Ledger, back, stop);
+        return outcome with
+        {
+            Wrong = lived ? outcome.Wrong : [.. outcome.Wrong, $"The app ended: {app.LastWords()}"],
+            Also =
+            [
+                $"{heads} of the {kills} kills hit its head, the others up to three of its processes.",
+                .. outcome.Also,
+            ],
+        };
+    }
+
+    private static IEnumerable<int> Some(int postmaster, Random random)
+    {
+        int[] all = [.. PostgresProcesses.Backends(postmaster)];
+        random.Shuffle(all);
+        return all.Take(random.Next(1, 4));
+    }
+
+    // Served again: something that was sent after the kill is acknowledged, and the app says that it is ready.
+    private static async Task<TimeSpan> HealedAsync(HttpClient http, Ledger ledger, CancellationToken stop)
+    {
+        var killed = Stopwatch.GetTimestamp();
+        await ledger.SinceAsync(killed, 2 * Limit, stop);
+        while (!await AppProcess.IsReadyAsync(http, stop) && Stopwatch.GetElapsedTime(killed) < 2 * Limit)
+        {
+            await Task.Delay(5, stop);
+        }
+
+        return Stopwatch.GetElapsedTime(killed);
+    }
+
+    private static async Task<Outcome> ReckonAsync(
+        int kills,
+        int seed,
+        DrillFloor floor,
+        Ledger ledger,
+        List<TimeSpan> back,
+        CancellationToken stop
+    )
+    {
+        await using var database = await floor.BorrowAsync(stop);
+        var found = await Reckoning.OfAsync(ledger.Acknowledged.Values, ledger.Requests, database, stop);
+        var damage = await DamageAsync(database, stop);
+        var missed = await Controls.MissedAsync(ledger, database, stop);
+        return new(
+            seed,
+            kills,
+            ledger.Count,
+            ledger.Failures,
+            [.. ledger.Wrong, .. damage ?? []],
+            found,
+            back,
+            Limit,
+            missed
+        )
+        {
+            Also =
+            [
+                damage is null
+                    ? "pg_amcheck is not installed: not run."
+                    : "pg_amcheck looked at every table and index.",
+            ],
+        };
+    }
+
+    /// <summary>What PostgreSQL's own check says of tables and indexes; null where it isn't installed.</summary>
+    private static async Task<string[]?> DamageAsync(BorrowedDatabase database, CancellationToken stop)
+    {
+        var connection = new NpgsqlConnectionStringBuilder(database.Connections.Owner);
+        var programs = await PostgresPrograms.FindAsync(database.Options, "pg_ctl", dataOf: null, stop);
+        if (!File.Exists(programs["pg_amcheck"]))
+        {
+            return null;
+        }
+
+        string[] arguments =
+        [
+            "--install-missing",
+            "--heapallindexed",
+            "-h",
+            connection.Host!,
+            "-U",
+            connection.Username!,
+            connection.Database!,
+        ];
+        var ran = await Account.ForPostgres(database.Options).RunAsync(programs["pg_amcheck"], arguments, stop);
+        return ran.IsDone ? [] : [$"pg_amcheck: {ran.Output}{ran.Errors}"];
+    }
+}
