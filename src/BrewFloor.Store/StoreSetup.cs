@@ -28,6 +28,7 @@ public static class StoreSetup
             .AddSingleton<FloorLog>()
             .AddSingleton<FloorReader>()
             .AddSingleton<LogReader>()
+            .AddSingleton<SubjectNames>()
             .AddSingleton<JobKeeper>()
             .AddSingleton<Inventory>()
             .AddSingleton<BatchBook>()

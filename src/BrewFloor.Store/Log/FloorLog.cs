@@ -44,7 +44,11 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
 
     /// <summary>"May I?": what the floor says to each entry, with nothing locked and nothing stored.</summary>
     /// <returns>One verdict for each entry that isn't in the log yet.</returns>
-    public async Task<Listed<Judged>> CheckAsync(LogRequest request, CancellationToken stop)
+    public async Task<Listed<Judged>> CheckAsync(LogRequest request, CancellationToken stop) =>
+        (await AskAsync(request, stop)).Judged;
+
+    /// <summary>As <see cref="CheckAsync"/>, with the id that already stands for something else, if one does.</summary>
+    public async Task<(Guid? Conflict, Listed<Judged> Judged)> AskAsync(LogRequest request, CancellationToken stop)
     {
         HashSet<Subject> also = [];
         while (true)
@@ -57,12 +61,12 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
             var session = await Session.OpenAsync(connection, request, also, rules, rowLock: "", stop);
             if (session is { Conflict: null } && await session.HearAsync(stop))
             {
-                return [.. session.Entries.Select(e => new Judged(e.Entry.Id, e.Verdict))];
+                return (null, [.. session.Entries.Select(e => new Judged(e.Entry.Id, e.Verdict))]);
             }
 
-            if (session?.Conflict is not null)
+            if (session?.Conflict is { } taken)
             {
-                return [];
+                return (taken, []);
             }
         }
     }

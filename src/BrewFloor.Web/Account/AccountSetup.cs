@@ -1,21 +1,41 @@
 using System.Threading.RateLimiting;
 using BrewFloor.Store.People;
+using BrewFloor.Web.Api;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
+using Microsoft.AspNetCore.RateLimiting;
 
 namespace BrewFloor.Web.Account;
 
 /// <summary>Who may come in, and how they stay in.</summary>
 public static class AccountSetup
 {
+    private const string CookieOrToken = "CookieOrToken";
+
     // Tries from one address: enough for a club behind one router on a brew day, too few to guess with.
     private const int TriesAMinute = 20;
 
     public static IServiceCollection AddAccounts(this IServiceCollection services)
     {
         services.AddSingleton<Passwords>().AddSingleton<SetupToken>().AddSingleton<SignIns>();
+        AddSignIn(services);
+        services.AddAuthorization(Policies.Add);
+        services.AddRateLimiter(LimitTries);
+        return services;
+    }
+
+    private static void AddSignIn(IServiceCollection services) =>
         services
-            .AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme)
+            .AddAuthentication(CookieOrToken)
+            .AddPolicyScheme(
+                CookieOrToken,
+                displayName: null,
+                either =>
+                    either.ForwardDefaultSelector = http =>
+                        BearerTokens.AreUsedIn(http.Request)
+                            ? BearerTokens.Known
+                            : CookieAuthenticationDefaults.AuthenticationScheme
+            )
             .AddCookie(cookie =>
             {
                 cookie.Cookie.Name = "brewfloor";
@@ -27,21 +47,23 @@ public static class AccountSetup
                 cookie.AccessDeniedPath = "/not-yours";
                 cookie.ReturnUrlParameter = "returnUrl";
                 cookie.Events.OnValidatePrincipal = SignIns.StillStandsAsync;
+                cookie.Events.OnRedirectToLogin = context =>
+                    AnswerOrRedirectAsync(context, StatusCodes.Status401Unauthorized);
+                cookie.Events.OnRedirectToAccessDenied = context =>
+                    AnswerOrRedirectAsync(context, StatusCodes.Status403Forbidden);
             });
-        services.AddAuthorization(Policies.Add);
-        services.AddRateLimiter(limits =>
-        {
-            limits.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
-            limits.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(context =>
-                IsATry(context.Request)
-                    ? RateLimitPartition.GetFixedWindowLimiter(
-                        context.Connection.RemoteIpAddress?.ToString() ?? "",
-                        _ => new() { PermitLimit = TriesAMinute, Window = TimeSpan.FromMinutes(1) }
-                    )
-                    : RateLimitPartition.GetNoLimiter("")
-            );
-        });
-        return services;
+
+    private static void LimitTries(RateLimiterOptions limits)
+    {
+        limits.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
+        limits.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(context =>
+            IsATry(context.Request)
+                ? RateLimitPartition.GetFixedWindowLimiter(
+                    context.Connection.RemoteIpAddress?.ToString() ?? "",
+                    _ => new() { PermitLimit = TriesAMinute, Window = TimeSpan.FromMinutes(1) }
+                )
+                : RateLimitPartition.GetNoLimiter("")
+        );
     }
 
     public static void MapSignOut(this IEndpointRouteBuilder routes) =>
@@ -83,6 +105,7 @@ public static class AccountSetup
                     context.User.HasClaim(Policies.MustChangeClaim, "true")
                     && path != "/me/password"
                     && path != "/sign-out"
+                    && !IsForPrograms(path)
                     && context.GetEndpoint()?.Metadata.GetMetadata<Microsoft.AspNetCore.Authorization.IAllowAnonymous>()
                         is null
                 )
@@ -95,6 +118,24 @@ public static class AccountSetup
             }
         );
     }
+
+    // A program that is sent to a page reads it as an answer.
+    private static Task AnswerOrRedirectAsync(RedirectContext<CookieAuthenticationOptions> context, int status)
+    {
+        if (IsForPrograms(context.Request.Path))
+        {
+            context.Response.StatusCode = status;
+        }
+        else
+        {
+            context.Response.Redirect(context.RedirectUri);
+        }
+
+        return Task.CompletedTask;
+    }
+
+    private static bool IsForPrograms(PathString path) =>
+        path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase);
 
     private static bool IsATry(HttpRequest request) =>
         HttpMethods.IsPost(request.Method) && (request.Path == "/sign-in" || request.Path == "/setup");

@@ -27,8 +27,12 @@ public static class Policies
             );
         }
 
-        // What forgot its policy is closed to everybody, so that it is noticed.
-        options.FallbackPolicy = new AuthorizationPolicyBuilder().RequireAssertion(_ => false).Build();
+        // What forgot its policy is closed to everybody, so that it is noticed. What isn't there has nothing to close.
+        options.FallbackPolicy = new AuthorizationPolicyBuilder()
+            .RequireAssertion(context =>
+                context.Resource is HttpContext http && http.GetEndpoint() is not RouteEndpoint
+            )
+            .Build();
     }
 
     /// <summary>The role of who is signed in; null for a stranger.</summary>

@@ -1,121 +1,142 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
+using BrewFloor.Brewing;
+using BrewFloor.Brewing.Extract;
+using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Yeast;
+using BrewFloor.Store.Log;
 using BrewFloor.Web.Units;
 using UnitsNet;
 
 namespace BrewFloor.Web.Api;
 
-/// <summary>A quantity that cannot be read; the message is a sentence.</summary>
-public sealed class UnreadableException(string place, string message) : Exception(message)
-{
-    /// <summary>Where in the body it stands.</summary>
-    public string Field { get; } = place;
-}
-
 /// <summary>Quantities are objects with a unit outside, and numbers in one fixed unit, named by the key, inside.</summary>
-/// <remarks><c>"volume": {"value": 20, "unit": "hL"}</c> becomes <c>"volume_l": 2000</c>, and the way it was said is kept as typed.</remarks>
-public static class ApiQuantities
+/// <remarks><c>"volume": {"value": 20, "unit": "hL"}</c> is <c>"volume_l": 2000</c>, and the way it was said is kept as typed.</remarks>
+internal static class ApiQuantities
 {
-    private static readonly (string Suffix, string Unit)[] Stored =
-    [
-        ("_kpa_gauge", "kPa"),
-        ("_g_ml", "g/mL"),
-        ("_l", "L"),
-        ("_mm", "mm"),
-        ("_c", "°C"),
-        ("_g", "g"),
-        ("_deg", "deg"),
-    ];
+    private const string Kelvin = "K";
+    private const string Density = "g/mL";
+    private const string Degrees = "deg";
 
-    /// <summary>The stored form of what a program sent.</summary>
-    /// <exception cref="UnreadableException">A unit that isn't known, or a value that is no number.</exception>
-    public static JsonObject ToStored(JsonObject sent, JsonObject typed, string path = "")
-    {
-        var stored = new JsonObject();
-        foreach (var (key, value) in sent)
-        {
-            var here = path.Length == 0 ? key : $"{path}.{key}";
-            switch (value)
-            {
-                case JsonObject quantity when IsQuantity(quantity):
-                    var (suffix, number, text) = Read(quantity, here);
-                    stored[key + suffix] = number;
-                    typed[here + suffix] = text;
-                    break;
-                case JsonObject inner:
-                    stored[key] = ToStored(inner, typed, here);
-                    break;
-                case JsonArray items:
-                    stored[key] = new JsonArray([.. items.Select((item, i) => Item(item, typed, $"{here}.{i}"))]);
-                    break;
-                default:
-                    stored[key] = value?.DeepClone();
-                    break;
-            }
-        }
+    /// <summary>Whether a type is measured: written with a unit.</summary>
+    public static bool Are(Type type) => UnitsOf(type).Any();
 
-        return stored;
-    }
+    /// <summary>The symbols that programs may use for it; the first is the one they are shown.</summary>
+    public static IEnumerable<string> UnitsOf(Type type) =>
+        type == typeof(Volume) ? UnitSymbols.Volumes.Keys.OrderByDescending(unit => unit is "L")
+        : type == typeof(Temperature) ? UnitSymbols.Temperatures.Keys.OrderByDescending(unit => unit is "°C")
+        : type == typeof(Pressure) ? UnitSymbols.Pressures.Keys.OrderByDescending(unit => unit is "kPa")
+        : type == typeof(Length) ? UnitSymbols.Lengths.Keys.OrderByDescending(unit => unit is "mm")
+        : type == typeof(Mass) ? UnitSymbols.Masses.Keys.OrderByDescending(unit => unit is "g")
+        : type == typeof(Duration) ? UnitSymbols.Durations.Keys.OrderByDescending(unit => unit is "min")
+        : type == typeof(SpecificGravity) ? UnitSymbols.Gravities.Keys.OrderByDescending(unit => unit is "SG")
+        : type == typeof(YeastAmount)
+            ? UnitSymbols.Volumes.Keys.Concat(UnitSymbols.Masses.Keys).OrderByDescending(unit => unit is "mL")
+        : type == typeof(Density) ? [Density]
+        : type == typeof(Angle) ? [Degrees]
+        : type == typeof(TimeSpan) ? ["h"]
+        : [];
 
-    /// <summary>What is shown of a stored payload or state: every key that ends in a unit becomes an object with it.</summary>
-    public static JsonNode? ToShown(JsonNode? stored) =>
-        stored switch
-        {
-            JsonObject inner => Shown(inner),
-            JsonArray items => new JsonArray([.. items.Select(ToShown)]),
-            _ => stored?.DeepClone(),
-        };
+    public static JsonObject Shown(double value, string unit) => new() { ["value"] = value, ["unit"] = unit };
 
-    private static JsonObject Shown(JsonObject stored)
-    {
-        var shown = new JsonObject();
-        foreach (var (key, value) in stored)
-        {
-            var unit = Array.Find(Stored, unit => key.EndsWith(unit.Suffix, StringComparison.Ordinal));
-            if (unit.Suffix is not null && value is JsonValue number && number.TryGetValue<double>(out var read))
-            {
-                shown[key[..^unit.Suffix.Length]] = new JsonObject { ["value"] = read, ["unit"] = unit.Unit };
-            }
-            else
-            {
-                shown[key] = ToShown(value);
-            }
-        }
+    /// <summary>What is shown of a stored quantity.</summary>
+    public static JsonNode Shown(JsonNode stored, Type type) =>
+        type == typeof(YeastAmount)
+            ? stored["g"] is { } grams
+                ? Shown(grams.GetValue<double>(), "g")
+                : Shown(stored["ml"]!.GetValue<double>(), "mL")
+            : Shown(stored.GetValue<double>(), UnitsOf(type).First());
 
-        return shown;
-    }
-
-    private static JsonNode? Item(JsonNode? item, JsonObject typed, string path) =>
-        item is JsonObject inner ? ToStored(inner, typed, path) : item?.DeepClone();
-
-    private static bool IsQuantity(JsonObject json) =>
-        json.Count == 2 && json.ContainsKey("value") && json.ContainsKey("unit");
-
-    private static (string Suffix, double Number, string Text) Read(JsonObject quantity, string path)
+    /// <summary>The stored form of what a program sent, and how it said it.</summary>
+    /// <exception cref="UnreadableException">No value, no unit, a unit of something else, a number out of all bounds.</exception>
+    public static (JsonNode Stored, string Typed) Read(JsonNode sent, Type type, string field)
     {
         if (
-            quantity["value"] is not JsonValue value
-            || !value.TryGetValue<double>(out var number)
-            || !double.IsFinite(number)
+            sent is not JsonObject quantity
+            || quantity.Count != 2
+            || !quantity.ContainsKey("value")
+            || quantity["unit"] is not JsonValue symbol
+            || !symbol.TryGetValue<string>(out var unit)
         )
         {
-            throw new UnreadableException(path, "The value must be a number.");
+            throw new UnreadableException(field, "quantity-wanted", Units(type));
         }
 
-        var unit = quantity["unit"] is JsonValue text && text.TryGetValue<string>(out var symbol) ? symbol : "";
-        var (suffix, stored) =
-            In(unit, number) ?? throw new UnreadableException(path, $"\"{unit}\" is not a unit known here.");
-        return (suffix, stored, FormattableString.Invariant($"{number} {unit}"));
+        var value = Numbers.Double(quantity["value"], field);
+        if (!UnitsOf(type).Contains(unit, StringComparer.Ordinal))
+        {
+            throw new UnreadableException(field, "unit-unknown", new Number("unit", unit), Units(type));
+        }
+
+        return (In(type, value, unit, field), string.Create(CultureInfo.InvariantCulture, $"{value} {unit}"));
     }
 
-    private static (string Suffix, double Number)? In(string unit, double number) =>
-        UnitSymbols.Volumes.TryGetValue(unit, out var volume) ? ("_l", Volume.From(number, volume).Liters)
-        : UnitSymbols.Temperatures.TryGetValue(unit, out var temperature)
-            ? ("_c", Temperature.From(number, temperature).DegreesCelsius)
-        : UnitSymbols.Pressures.TryGetValue(unit, out var pressure)
-            ? ("_kpa_gauge", Pressure.From(number, pressure).Kilopascals)
-        : UnitSymbols.Lengths.TryGetValue(unit, out var length) ? ("_mm", Length.From(number, length).Millimeters)
-        : UnitSymbols.Masses.TryGetValue(unit, out var mass) ? ("_g", Mass.From(number, mass).Grams)
-        : UnitSymbols.Durations.TryGetValue(unit, out var duration) ? ("", Duration.From(number, duration).Minutes)
-        : unit is "g/mL" ? ("_g_ml", number)
-        : null;
+    private static Number Units(Type type) => new("units", string.Join(", ", UnitsOf(type)));
+
+    private static JsonNode In(Type type, double value, string unit, string field) =>
+        type == typeof(YeastAmount)
+            ? UnitSymbols.Masses.TryGetValue(unit, out var mass)
+                ? new JsonObject { ["g"] = Finite(Mass.From(value, mass).Grams, field) }
+                : new JsonObject { ["ml"] = Finite(Volume.From(value, UnitSymbols.Volumes[unit]).Milliliters, field) }
+            : type == typeof(SpecificGravity)
+                ? Gravity(value, unit, field)
+                : Finite(Plain(type, value, unit), field);
+
+    private static double Plain(Type type, double value, string unit) =>
+        type == typeof(Volume) ? Volume.From(value, UnitSymbols.Volumes[unit]).Liters
+        : type == typeof(Temperature) ? Temperature.From(value, UnitSymbols.Temperatures[unit]).DegreesCelsius
+        : type == typeof(Pressure) ? Pressure.From(value, UnitSymbols.Pressures[unit]).Kilopascals
+        : type == typeof(Length) ? Length.From(value, UnitSymbols.Lengths[unit]).Millimeters
+        : type == typeof(Mass) ? Mass.From(value, UnitSymbols.Masses[unit]).Grams
+        : type == typeof(Duration) ? Duration.From(value, UnitSymbols.Durations[unit]).Minutes
+        : value;
+
+    private static JsonNode Gravity(double value, string unit, string field)
+    {
+        var gravity =
+            UnitSymbols.Gravities[unit] is GravityUnit.Plato ? new DegreesPlato(value).ToGravity()
+            : value is >= 0.98 and <= 1.20 ? SpecificGravity.Of(value)
+            : new Refusal("out-of-range", "gravity", "0.980", "1.200");
+        return gravity.Gives(out var read)
+            ? Math.Round(read.Value, 5)
+            : throw new UnreadableException(
+                field,
+                "number-outside",
+                new("from", gravity.Refusal!.From),
+                new("to", gravity.Refusal.To)
+            );
+    }
+
+    private static double Finite(double value, string field) =>
+        double.IsFinite(value) ? value : throw new UnreadableException(field, "number-wanted");
+
+    /// <summary>A number that an objection or a job stands on.</summary>
+    public static JsonNode? Shown(Number number)
+    {
+        var stored = JsonNode.Parse(FloorJson.Of(number))!.AsObject();
+        var value = stored.FirstOrDefault(field => field.Key is not "name");
+        var unit = value.Key switch
+        {
+            "l" => "L",
+            "mm" => "mm",
+            "c" => "°C",
+            "k" => Kelvin,
+            "kpa_gauge" => "kPa",
+            "g" => "g",
+            "minutes" => "min",
+            "hours" => "h",
+            "sg" => "SG",
+            "p" => "°P",
+            _ => null,
+        };
+        return unit is null ? value.Value?.DeepClone() : Shown(value.Value!.GetValue<double>(), unit);
+    }
+
+    /// <summary>By name.</summary>
+    public static JsonObject Shown(IEnumerable<Number> numbers) =>
+        new(
+            numbers
+                .DistinctBy(number => number.Name, StringComparer.Ordinal)
+                .Select(n => KeyValuePair.Create(n.Name, Shown(n)))
+        );
 }

@@ -8,6 +8,7 @@ using BrewFloor.Web.PrivateServer;
 using BrewFloor.Web.Shell;
 using BrewFloor.Web.Tanks;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Serilog;
 using Serilog.Events;
 
@@ -54,9 +55,22 @@ public static class Serving
             }
             else
             {
-                kestrel.ListenLocalhost(options.Port);
+                ListenHere(kestrel, options.Port);
             }
         });
+
+    // "localhost" is two addresses, and a free port of the one may be taken on the other.
+    private static void ListenHere(KestrelServerOptions kestrel, int port)
+    {
+        if (port is 0)
+        {
+            kestrel.Listen(IPAddress.Loopback, 0);
+        }
+        else
+        {
+            kestrel.ListenLocalhost(port);
+        }
+    }
 
     private static void AddFloor(WebApplicationBuilder builder, StartOptions options)
     {
@@ -86,6 +100,7 @@ public static class Serving
         app.UseSecurityHeaders();
         app.UseExceptionHandler("/error", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found");
+        app.UseApiProblems();
         app.UseFloorAway();
         app.UseRouting();
         app.UseRateLimiter();

@@ -71,6 +71,11 @@ public sealed record StartOptions(string Command, IReadOnlyList<string> Words, s
                 named[args[i]] =
                     i + 1 < args.Count ? args[++i] : throw new StartProblemException($"{args[i]} needs a value.");
             }
+            else if (Valued.Contains(args[i].Split('=')[0], StringComparer.Ordinal))
+            {
+                var (name, value) = (args[i].Split('=')[0], args[i].Split('=', 2)[1]);
+                named[name] = value;
+            }
             else if (!args[i].Contains('=', StringComparison.Ordinal)) // --key=value is the framework's own
             {
                 throw new StartProblemException(

@@ -15,6 +15,7 @@ public sealed class Wording(Figures figures, CultureInfo culture)
     private static readonly ResourceManager Entries = Texts("Entries");
     private static readonly ResourceManager ObjectionTexts = Texts("Objections");
     private static readonly ResourceManager JobTexts = Texts("Jobs");
+    private static readonly ResourceManager ApiTexts = Texts("Api");
 
     public Figures Figures => figures;
 
@@ -70,6 +71,9 @@ public sealed class Wording(Figures figures, CultureInfo culture)
                 new("row", refusal.Row),
             ]
         );
+
+    /// <summary>What a program's author reads.</summary>
+    public string Api(string key, params ReadOnlySpan<Number> numbers) => Filled(Of(ApiTexts, key), numbers);
 
     public string Verb(Job job) => Of(JobTexts, job.Rule);
 

@@ -1,0 +1,58 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Log;
+using BrewFloor.Store.Log;
+using BrewFloor.Web.Shell;
+
+namespace BrewFloor.Web.Api;
+
+/// <summary>Batches, for programs.</summary>
+internal static class ApiBatches
+{
+    public static void MapApiBatches(this IEndpointRouteBuilder api)
+    {
+        api.MapGet("/batches", ListAsync)
+            .Reads("Batches", "Every batch that anything was logged about, the newest first.")
+            .IsPaged();
+        api.MapGet("/batches/{number:int}", OneAsync)
+            .Reads("Batches", "One batch: its stage, its gravities, where every litre is or went.");
+    }
+
+    private static async Task<IResult> ListAsync(HttpRequest request, FloorReader reader, CancellationToken stop)
+    {
+        var limit = ApiPages.Limit(request);
+        var before = ApiPages.Whole(request, "after");
+        var view = await reader.BatchesAsync((int?)Math.Min(before ?? int.MaxValue, int.MaxValue), limit + 1, stop);
+        var batches = view.Floor.Batches;
+        return ApiPages.Page(
+            batches.Take(limit).Select(batch => Shown(batch.Thing, batch.State, view.Floor)),
+            batches.Count > limit ? batches[limit - 1].Thing.Number.ToString(CultureInfo.InvariantCulture) : null
+        );
+    }
+
+    private static async Task<IResult> OneAsync(
+        int number,
+        FloorReader reader,
+        Wording words,
+        CancellationToken stop
+    ) =>
+        await reader.BatchAsync(number, stop) is { } view
+            ? Results.Json(Shown(view.Floor.Batches[0].Thing, view.Floor.Batches[0].State, view.Floor))
+            : ApiProblems.Of(StatusCodes.Status404NotFound, words, "no-such-batch", new Number("number", number));
+
+    private static JsonObject Shown(Batch thing, BatchState state, Floor floor)
+    {
+        var shown = Api.Shown.Of(thing);
+        shown["number"] = thing.Number;
+        shown["stage"] = Api.Shown.Of(state.StageOf(thing, floor.Rules));
+        shown["how_far"] = state.HowFar(thing);
+        shown["tanks"] = new JsonArray([
+            .. floor
+                .Tanks.Where(t => state.InTanks.Any(beer => beer.TankId == t.Thing.Id))
+                .Select(t => (JsonNode)t.Thing.Code),
+        ]);
+        shown["state"] = Api.Shown.Of(state);
+        return shown;
+    }
+}
