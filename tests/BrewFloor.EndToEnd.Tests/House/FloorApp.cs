@@ -8,7 +8,6 @@ using BrewFloor.Store.Tests.Postgres;
 using BrewFloor.Web.Account;
 using BrewFloor.Web.Hosting;
 using Microsoft.AspNetCore.Builder;
-using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 
 namespace BrewFloor.EndToEnd.Tests.House;

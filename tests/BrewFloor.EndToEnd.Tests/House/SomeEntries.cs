@@ -1,6 +1,5 @@
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
-using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 using UnitsNet;

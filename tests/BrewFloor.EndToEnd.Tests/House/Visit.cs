@@ -121,7 +121,7 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>What carries these words and can be pressed; its second line, the last value, may follow.</summary>
     public ILocator Pressable(string words)
     {
-        var beginning = new Regex($"^{Regex.Escape(words)}($|[^a-z])");
+        var beginning = new Regex($"^{Regex.Escape(words)}($|[^a-z])", RegexOptions.None, TimeSpan.FromSeconds(1));
         return Main.GetByRole(AriaRole.Button, new() { NameRegex = beginning })
             .Or(Main.GetByRole(AriaRole.Link, new() { NameRegex = beginning }))
             .First;

@@ -1,8 +1,6 @@
 using BrewFloor.Domain.Cleaning;
-using BrewFloor.Domain.Yeast;
 using BrewFloor.EndToEnd.Tests.House;
 using BrewFloor.Web.Log;
-using Microsoft.Extensions.DependencyInjection;
 
 namespace BrewFloor.EndToEnd.Tests.Log;
 
@@ -109,7 +107,10 @@ public sealed class EveryFormTests(FloorApp floor) : IClassFixture<FloorApp>
                 new(
                     parts[1] is "tanks" ? parts[2] : null,
                     BatchNumber: null,
-                    parts[1] is "yeast" && int.TryParse(parts[2], out var number) ? number : null
+                    parts[1] is "yeast"
+                    && int.TryParse(parts[2], System.Globalization.CultureInfo.InvariantCulture, out var number)
+                        ? number
+                        : null
                 ),
                 TestContext.Current.CancellationToken
             );

@@ -82,10 +82,9 @@ public class WordingTests
     {
         var asked = Floor.SelectMany(AskedTexts.OfJobs).ToArray();
         Assert.Empty(asked.Except(Texts.Jobs.Keys));
-        Assert.Empty(
-            asked
-                .Where(rule => !Texts.Jobs.Keys.Any(key => key.StartsWith(rule + ".because", StringComparison.Ordinal)))
-                .Where(rule => !rule.Contains(".because.", StringComparison.Ordinal))
+        Assert.DoesNotContain(
+            asked.Where(rule => !rule.Contains(".because.", StringComparison.Ordinal)),
+            rule => !Texts.Jobs.Keys.Any(key => key.StartsWith(rule + ".because", StringComparison.Ordinal))
         );
     }
 
@@ -104,9 +103,9 @@ public class WordingTests
             .. Texts.Objections,
             .. Texts.Jobs,
         ];
-        Assert.Empty(
-            all.SelectMany(text => Texts.PlacesIn(text.Value).Select(place => (text.Key, place)))
-                .Where(place => !named.Contains(place.place))
+        Assert.DoesNotContain(
+            all.SelectMany(text => Texts.PlacesIn(text.Value).Select(place => (text.Key, place))),
+            place => !named.Contains(place.place)
         );
     }
 
