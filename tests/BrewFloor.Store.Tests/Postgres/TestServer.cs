@@ -21,11 +21,17 @@ public sealed class TestServer : IAsyncLifetime
     public ValueTask InitializeAsync() => ValueTask.CompletedTask;
 
     /// <summary>A database of the caller's own, copied from the migrated template.</summary>
-    public async Task<Connections> NewDatabaseAsync(CancellationToken stop = default)
+    public Task<Connections> NewDatabaseAsync(CancellationToken stop = default) =>
+        MakeAsync($" TEMPLATE {_template}", stop);
+
+    /// <summary>A database with nothing in it.</summary>
+    public Task<Connections> EmptyDatabaseAsync(CancellationToken stop) => MakeAsync("", stop);
+
+    private async Task<Connections> MakeAsync(string from, CancellationToken stop)
     {
         var server = await ServerAsync(stop);
         var name = $"floor_{Guid.CreateVersion7():N}";
-        await DoAsync(server, $"CREATE DATABASE {name} TEMPLATE {_template}", stop);
+        await DoAsync(server, $"CREATE DATABASE {name}{from}", stop);
         lock (_made)
         {
             _made.Add(name);

@@ -51,8 +51,8 @@ public sealed class PlainBackupTests(TestServer server) : IAsyncDisposable
     [Fact]
     public async Task From_a_given_server_to_a_given_server()
     {
-        var from = await server.NewDatabaseAsync(FolderUnderTest.Stop);
-        var to = await server.NewDatabaseAsync(FolderUnderTest.Stop);
+        var from = await server.EmptyDatabaseAsync(FolderUnderTest.Stop);
+        var to = await server.EmptyDatabaseAsync(FolderUnderTest.Stop);
         await FolderUnderTest.AskAsync(from.Owner, Filled);
 
         await Backup(from).BackupAsync(File, FolderUnderTest.Stop);
@@ -100,7 +100,7 @@ public sealed class PlainBackupTests(TestServer server) : IAsyncDisposable
     [Fact]
     public async Task Nothing_is_restored_over_tables_that_are_there()
     {
-        var database = await server.NewDatabaseAsync(FolderUnderTest.Stop);
+        var database = await server.EmptyDatabaseAsync(FolderUnderTest.Stop);
         await FolderUnderTest.AskAsync(database.Owner, Filled);
         await Backup(database).BackupAsync(File, FolderUnderTest.Stop);
         await FolderUnderTest.AskAsync(database.Owner, "DELETE FROM tanks");
@@ -117,8 +117,8 @@ public sealed class PlainBackupTests(TestServer server) : IAsyncDisposable
     [InlineData(0.001)]
     public async Task A_backup_that_was_cut_short_is_refused_and_nothing_is_changed(double kept)
     {
-        var from = await server.NewDatabaseAsync(FolderUnderTest.Stop);
-        var to = await server.NewDatabaseAsync(FolderUnderTest.Stop);
+        var from = await server.EmptyDatabaseAsync(FolderUnderTest.Stop);
+        var to = await server.EmptyDatabaseAsync(FolderUnderTest.Stop);
         await FolderUnderTest.AskAsync(from.Owner, Filled);
         await Backup(from).BackupAsync(File, FolderUnderTest.Stop);
         using (var cut = System.IO.File.OpenWrite(File))

@@ -42,6 +42,7 @@ internal sealed class FloorScript : IDisposable
         Write("Directory.Build.props", "<Project />");
         Write("Directory.Packages.props", "<Project />");
         Write("src/BrewFloor.Store/FloorDb.cs", "");
+        Write("demo-seed/Story.cs", "");
         Write("bin/dotnet", Dotnet);
         Write("bin/initdb", "");
         Write("bin/chromium", "");
