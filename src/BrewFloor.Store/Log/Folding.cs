@@ -1,6 +1,4 @@
-using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
-using BrewFloor.Domain.Yeast;
 using BrewFloor.Store.Jobs;
 using Npgsql;
 
@@ -9,19 +7,11 @@ namespace BrewFloor.Store.Log;
 /// <summary>What the request changed on the floor: states, what was handed over, snapshots, occupancies, jobs.</summary>
 internal sealed class Folding(Session session)
 {
-    internal const string States = """
+    private const string States = """
         INSERT INTO states (subject_id, kind, state, fold_version, entries, last_at, next_edge)
         SELECT * FROM unnest($1::uuid[], $2::text[], $3::jsonb[], $4::int[], $5::int[], $6::timestamptz[], $7::timestamptz[])
         ON CONFLICT (subject_id) DO UPDATE SET state = excluded.state, fold_version = excluded.fold_version,
             entries = excluded.entries, last_at = excluded.last_at, next_edge = excluded.next_edge
-        """;
-
-    internal const string HandedBefore =
-        "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL";
-
-    internal const string HandedNow = """
-        INSERT INTO handed_over (entry_id, place, taker_id, giver_id, since, kind, value)
-        VALUES ($1, $2, $3, $4, currval('entry_seq'), $5, $6)
         """;
 
     private const string Snapshot = """
@@ -94,11 +84,17 @@ internal sealed class Folding(Session session)
     {
         foreach (var (entryId, values) in _replay.HandedAnew)
         {
-            batch.Add(HandedBefore, entryId);
+            batch.Add(
+                "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL",
+                entryId
+            );
             foreach (var (place, handed) in values.Index())
             {
                 batch.Add(
-                    HandedNow,
+                    """
+                    INSERT INTO handed_over (entry_id, place, taker_id, giver_id, since, kind, value)
+                    VALUES ($1, $2, $3, $4, currval('entry_seq'), $5, $6)
+                    """,
                     entryId,
                     place,
                     handed.Taker.Id,

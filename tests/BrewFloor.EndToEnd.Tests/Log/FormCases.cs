@@ -9,16 +9,16 @@ namespace BrewFloor.EndToEnd.Tests.Log;
 /// <summary>A case for every form there is.</summary>
 internal static class FormCases
 {
-    internal static readonly Func<Visit, Task> NothingToType = _ => Task.CompletedTask;
+    private static readonly Func<Visit, Task> NothingToType = _ => Task.CompletedTask;
 
     public static readonly IReadOnlyDictionary<string, FormCase> ByKind = new[]
     {
         Cleaning(),
         States(),
         Beer(),
-        FurtherFormCases.Readings(),
-        FurtherFormCases.Parts(),
-        FurtherFormCases.Yeast(),
+        Readings(),
+        Parts(),
+        Yeast(),
     }
         .SelectMany(cases => cases)
         .ToDictionary(one => one.Key, one => one.Value, StringComparer.Ordinal);
@@ -247,7 +247,154 @@ internal static class FormCases
             ),
         };
 
-    internal static async Task WashAsync(Visit visit)
+    private static Dictionary<string, FormCase> Readings() =>
+        new(StringComparer.Ordinal)
+        {
+            ["gravity"] = new(
+                SomeTanks.Conical,
+                Fermenting,
+                async v =>
+                {
+                    await v.TypeAsync("Gravity", "8,5", "°P");
+                    await v.ChooseAsync("Read with", "Density meter");
+                }
+            ),
+            ["ph"] = new(SomeTanks.Conical, Fermenting, v => v.TypeAsync("pH", "4.4")),
+            ["temperature"] = new(SomeTanks.Conical, Fermenting, v => v.TypeAsync("Temperature", "66", "°F")),
+            ["pressure"] = new(
+                SomeTanks.PressureRated,
+                Fermenting,
+                v => v.TypeAsync("Pressure, as the gauge reads", "0.4", "bar")
+            ),
+            ["level-measured"] = new(SomeTanks.Conical, Fermenting, v => v.TypeAsync("Volume", "95", "L")),
+            ["temperature-set"] = new(SomeTanks.Conical, Fermenting, v => v.TypeAsync("Temperature", "19", "°C")),
+            ["pressure-set"] = new(
+                SomeTanks.PressureRated,
+                Fermenting,
+                v => v.TypeAsync("Pressure, as the gauge reads", "0.8", "bar")
+            ),
+        };
+
+    private static Dictionary<string, FormCase> Parts() =>
+        new(StringComparer.Ordinal)
+        {
+            ["parts-off"] = new(
+                SomeTanks.Conical,
+                t => [Found(t, Soil.Clean)],
+                v => v.TypeAsync("Which parts", "sample valve")
+            ),
+            ["refitted"] = new(
+                SomeTanks.Conical,
+                t => [Found(t, Soil.Clean), new PartsTakenOff(t.Id, "sample valve") { At = FloorApp.Ago(9) }],
+                v => v.TypeAsync("Which parts", "sample valve")
+            ),
+            ["leak-tested"] = new(
+                SomeTanks.Conical,
+                t => [Found(t, Soil.Clean)],
+                v => v.ChooseAsync("Result", "Passed")
+            ),
+            ["gasket-changed"] = new(
+                SomeTanks.Conical,
+                t => [Found(t, Soil.Clean)],
+                v => v.TypeAsync("What", "lid gasket")
+            ),
+            ["relief-valve-tested"] = new(
+                SomeTanks.PressureRated,
+                t => [Found(t, Soil.Clean)],
+                async v =>
+                {
+                    await v.ChooseAsync("Result", "Passed");
+                    await v.TypeAsync("It opened at", "1.38", "bar");
+                }
+            ),
+            ["pressure-tested"] = new(
+                SomeTanks.PressureRated,
+                t => [Found(t, Soil.Clean)],
+                async v =>
+                {
+                    await v.ChooseAsync("Result", "Passed");
+                    await v.TypeAsync("Pressure, as the gauge reads", "1.5", "bar");
+                }
+            ),
+            ["probe-calibrated"] = new(
+                SomeTanks.Conical,
+                t => [Found(t, Soil.Clean)],
+                async v =>
+                {
+                    await v.TypeAsync("What", "thermometer");
+                    await v.ChooseAsync("Result", "Passed");
+                    await v.TypeAsync("It was off by", "0,2");
+                }
+            ),
+        };
+
+    private static Dictionary<string, FormCase> Yeast() =>
+        new(StringComparer.Ordinal)
+        {
+            ["pitched"] = new(
+                SomeTanks.Conical,
+                t => [Found(t, Soil.Sanitized, 6), Fill(t, Guid.CreateVersion7(), 5)],
+                v => v.TypeAsync("Other yeast, in words", "Two packs from a neighbour")
+            ),
+            ["harvested"] = new(
+                SomeTanks.Conical,
+                Finished,
+                async v =>
+                {
+                    await v.TypeAsync("Strain", "House ale");
+                    await v.TypeAsync("Volume", "500", "mL");
+                    await v.TypeAsync("Kept at", "3", "°C");
+                }
+            ),
+            ["culture-received"] = new(
+                SomeTanks.Bucket,
+                _ => [],
+                async v =>
+                {
+                    await v.TypeAsync("Strain", "Received on a Tuesday");
+                    await v.ChooseAsync("Kind", "Dry pack");
+                    await v.TypeAsync("or in grams", "500", "g");
+                }
+            )
+            {
+                BringsCulture = true,
+                Shows = "Received on a Tuesday",
+            },
+            ["culture-taken-over"] = new(
+                SomeTanks.Bucket,
+                _ => [],
+                async v =>
+                {
+                    await v.TypeAsync("Strain", "Found in the fridge");
+                    await v.ChooseAsync("Kind", "Slurry");
+                    await v.TypeAsync("How much", "700", "mL");
+                    await v.TypeAsync("Generation, at least", "3");
+                }
+            )
+            {
+                BringsCulture = true,
+                Shows = "Found in the fridge",
+            },
+            ["counted"] = new(
+                SomeTanks.Bucket,
+                _ => [],
+                async v =>
+                {
+                    await v.TypeAsync("Living cells", "210");
+                    await v.TypeAsync("Dead cells", "14");
+                    await v.TypeAsync("Diluted, times", "100");
+                }
+            )
+            {
+                IsAboutCulture = true,
+            },
+            ["culture-discarded"] = new(SomeTanks.Bucket, _ => [], v => v.TypeAsync("Why", "Smells of eggs"))
+            {
+                IsAboutCulture = true,
+            },
+        };
+
+    private static async Task WashAsync(Visit visit)
     {
         await visit.ChooseAsync("Cleaner", "Alkaline cleaner");
         await visit.ChooseAsync("How", "Spray ball");
@@ -255,7 +402,7 @@ internal static class FormCases
         await visit.TypeAsync("Contact", "30", "min");
     }
 
-    internal static LogEntry[] Fermenting(Tank tank)
+    private static LogEntry[] Fermenting(Tank tank)
     {
         var batch = Guid.CreateVersion7();
         return
@@ -267,7 +414,7 @@ internal static class FormCases
         ];
     }
 
-    internal static LogEntry[] Finished(Tank tank)
+    private static LogEntry[] Finished(Tank tank)
     {
         var batch = Guid.CreateVersion7();
         return
@@ -280,7 +427,7 @@ internal static class FormCases
         ];
     }
 
-    internal static string LocalIn(double hours) =>
+    private static string LocalIn(double hours) =>
         TimeZoneInfo
             .ConvertTime(FloorApp.Now.AddHours(hours), TimeZoneInfo.FindSystemTimeZoneById("Europe/Berlin"))
             .ToString("yyyy-MM-dd'T'HH:mm", System.Globalization.CultureInfo.InvariantCulture);
