@@ -7,11 +7,19 @@ namespace BrewFloor.Store.Log;
 /// <summary>What the request changed on the floor: states, what was handed over, snapshots, occupancies, jobs.</summary>
 internal sealed class Folding(Session session)
 {
-    private const string States = """
+    internal const string States = """
         INSERT INTO states (subject_id, kind, state, fold_version, entries, last_at, next_edge)
         SELECT * FROM unnest($1::uuid[], $2::text[], $3::jsonb[], $4::int[], $5::int[], $6::timestamptz[], $7::timestamptz[])
         ON CONFLICT (subject_id) DO UPDATE SET state = excluded.state, fold_version = excluded.fold_version,
             entries = excluded.entries, last_at = excluded.last_at, next_edge = excluded.next_edge
+        """;
+
+    internal const string HandedBefore =
+        "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL";
+
+    internal const string HandedNow = """
+        INSERT INTO handed_over (entry_id, place, taker_id, giver_id, since, kind, value)
+        VALUES ($1, $2, $3, $4, currval('entry_seq'), $5, $6)
         """;
 
     private const string Snapshot = """
@@ -84,17 +92,11 @@ internal sealed class Folding(Session session)
     {
         foreach (var (entryId, values) in _replay.HandedAnew)
         {
-            batch.Add(
-                "UPDATE handed_over SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL",
-                entryId
-            );
+            batch.Add(HandedBefore, entryId);
             foreach (var (place, handed) in values.Index())
             {
                 batch.Add(
-                    """
-                    INSERT INTO handed_over (entry_id, place, taker_id, giver_id, since, kind, value)
-                    VALUES ($1, $2, $3, $4, currval('entry_seq'), $5, $6)
-                    """,
+                    HandedNow,
                     entryId,
                     place,
                     handed.Taker.Id,

@@ -11,17 +11,22 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
     /// <summary>Held to the end of the transaction, so that no number becomes visible before a smaller one.</summary>
     public const string HeadLock = "SELECT pg_advisory_xact_lock(1114793335)";
 
-    private const string Entry = """
+    internal const string Entry = """
         INSERT INTO entries (id, seq, at, recorded, kind, version, payload, sent_at, skew_ms, done_by, note, logged_by, by_token,
             objections, house_rules_version, reason, answered, already_happened, done_anyway, cautions_shown, hash, hash_version)
         VALUES ($1, nextval('entry_seq'), $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15, $16, $17, $18, $19, $20, $21)
         """;
 
-    private const string Subjects = """
+    internal const string Subjects = """
         INSERT INTO entry_subjects (subject_id, subject_kind, at, seq, since, entry_id, words_id)
         SELECT s.id, s.kind, $3, coalesce($4, currval('entry_seq')), currval('entry_seq'), $5, $6
         FROM unnest($1::uuid[], $2::text[]) AS s(id, kind)
         """;
+
+    internal const string Told =
+        "SELECT pg_notify('floor', 'entry ' || seq) FROM entries WHERE id = ANY($1) ORDER BY seq";
+
+    internal const string Written = "SELECT id, seq, at FROM entries WHERE id = ANY($1)";
 
     private const string Ends =
         "UPDATE entry_subjects SET until = currval('entry_seq') WHERE entry_id = $1 AND until IS NULL";
@@ -230,8 +235,8 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
     private void Tell(NpgsqlBatch batch)
     {
         Guid[] ids = [.. session.Entries.Select(e => e.Entry.Id)];
-        batch.Add("SELECT pg_notify('floor', 'entry ' || seq) FROM entries WHERE id = ANY($1) ORDER BY seq", ids);
-        batch.Add("SELECT id, seq, at FROM entries WHERE id = ANY($1)", ids);
+        batch.Add(Told, ids);
+        batch.Add(Written, ids);
     }
 
     private static async Task<Dictionary<Guid, (long Seq, DateTimeOffset At)>> SeqsAsync(
