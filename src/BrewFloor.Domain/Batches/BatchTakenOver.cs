@@ -64,7 +64,10 @@ public sealed record BatchTakenOver(Guid TankId, NewBatch NewBatch) : LogEntry
 
     /// <summary>The tank is no emptier for what nobody wrote down: filled when the beer was, if that is known.</summary>
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
-        tank.FilledWith(BatchId, Volume, FilledThen).Met(NewBatch.Carries, BatchId, Moment.Of(this));
+        tank.FilledWith(BatchId, Volume, FilledThen).Met(NewBatch.Carries, BatchId, Moment.Of(this)) with
+        {
+            Gas = PitchedAt is null ? tank.Gas : Gas.CarbonDioxide, // yeast has made it
+        };
 
     public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>
         batch

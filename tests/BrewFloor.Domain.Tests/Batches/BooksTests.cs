@@ -59,6 +59,27 @@ public class BooksTests
         Assert.Equal(-1, Missing(wrong), 9);
     }
 
+    [Fact]
+    public void Tank_and_batch_agree_on_the_litres_in_every_tank() =>
+        AnyMove
+            .List[0, 30]
+            .Sample(log =>
+            {
+                var floor = Possible([.. log.Select((entry, day) => entry.On(day))]);
+                return floor.Tanks.All(t => Booked(floor.Of(Batch118), t.State.Id) == t.State.Contents.Volume?.Liters);
+            });
+
+    private static double? Booked(BatchState batch, Guid tank) =>
+        batch.InTanks.Where(beer => beer.TankId == tank).Select(beer => beer.Volume?.Liters).SingleOrDefault();
+
+    /// <summary>The floor after those entries of a log that aren't impossible.</summary>
+    private static Floor Possible(LogEntry[] log) =>
+        log.Aggregate(
+            NewFloor,
+            (floor, entry) =>
+                floor.Says(entry).Objections.Any(o => o.Level is Level.Impossible) ? floor : floor.After(entry)
+        );
+
     private static double Missing(BatchState batch)
     {
         var litres = batch.Litres;
