@@ -1,4 +1,6 @@
+using System.Net;
 using System.Net.Http.Headers;
+using System.Net.Sockets;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
@@ -41,6 +43,9 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
 
     public Author Owner => AuthorOf(Role.Owner);
 
+    /// <summary>The way in as the role that owns the tables, for a test that breaks something.</summary>
+    public string OwnerConnection => _connections!.Owner;
+
     /// <summary>The app's own.</summary>
     public T Get<T>()
         where T : notnull => Services.GetRequiredService<T>();
@@ -77,20 +82,9 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
         await Get<Accounts>().AddAsync(name, role, hash, mustChange, TimeProvider.System.GetUtcNow(), Stop)
         ?? throw new InvalidOperationException($"Somebody is called {name} already.");
 
-    /// <summary>A browser that nobody is signed in with.</summary>
-    public HttpClient Stranger()
-    {
-        var client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = true })
-        {
-            BaseAddress = ClientOptions.BaseAddress,
-        };
-        lock (_clients)
-        {
-            _clients.Add(client);
-        }
-
-        return client;
-    }
+    /// <summary>A browser that nobody is signed in with; it keeps the cookies it is given.</summary>
+    /// <param name="from">Where it stands: any address of this machine, 127.0.0.1 to 127.255.255.254.</param>
+    public HttpClient Stranger(string from = "127.0.0.1") => Client(new CookieContainer(), from);
 
     /// <summary>A browser with the cookie that signing in gives.</summary>
     public HttpClient As(Role role) => As(_people[role]);
@@ -109,9 +103,12 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
             },
             scheme
         );
-        var client = Stranger();
-        client.DefaultRequestHeaders.Add("Cookie", $"{cookie.Cookie.Name}={cookie.TicketDataFormat.Protect(ticket)}");
-        return client;
+        var cookies = new CookieContainer();
+        cookies.Add(
+            ClientOptions.BaseAddress,
+            new Cookie(cookie.Cookie.Name!, cookie.TicketDataFormat.Protect(ticket))
+        );
+        return Client(cookies, "127.0.0.1");
     }
 
     /// <summary>A program with a new token of these scopes: read, log.</summary>
@@ -162,6 +159,29 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
     {
         await using var command = Get<NpgsqlDataSource>().CreateCommand(question);
         return (T)(await command.ExecuteScalarAsync(Stop))!;
+    }
+
+    private HttpClient Client(CookieContainer cookies, string from)
+    {
+        var handler = new SocketsHttpHandler
+        {
+            AllowAutoRedirect = false,
+            CookieContainer = cookies,
+            ConnectCallback = async (context, stop) =>
+            {
+                var socket = new Socket(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp);
+                socket.Bind(new IPEndPoint(IPAddress.Parse(from), 0));
+                await socket.ConnectAsync(IPAddress.Loopback, context.DnsEndPoint.Port, stop);
+                return new NetworkStream(socket, ownsSocket: true);
+            },
+        };
+        var client = new HttpClient(handler) { BaseAddress = ClientOptions.BaseAddress };
+        lock (_clients)
+        {
+            _clients.Add(client);
+        }
+
+        return client;
     }
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)

@@ -43,16 +43,12 @@ public sealed partial class SetupPage(
             Altitude = "0",
             Units = ReadingUnits.Metric.ToString(),
         };
-        _isDone = await first.ExistsAsync(Http.RequestAborted);
+        // A form that was sent is answered even so: without it on the page there would be nobody to tell it.
+        _isDone = HttpMethods.IsGet(Http.Request.Method) && await first.ExistsAsync(Http.RequestAborted);
     }
 
     private async Task ClaimAsync()
     {
-        if (_isDone)
-        {
-            return;
-        }
-
         _problem = ProblemWith(Input!);
         if (_problem is not null)
         {

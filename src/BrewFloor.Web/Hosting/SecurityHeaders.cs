@@ -12,14 +12,26 @@ internal static class SecurityHeaders
         app.Use(
             static (context, next) =>
             {
-                var headers = context.Response.Headers;
-                headers.ContentSecurityPolicy = ContentPolicy;
-                headers.XContentTypeOptions = "nosniff";
-                headers["Referrer-Policy"] = "same-origin";
-                headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=()";
-                headers["Cross-Origin-Opener-Policy"] = "same-origin";
-                headers["Cross-Origin-Resource-Policy"] = "same-origin";
+                // At the last moment: whoever answers for a failure clears what was set before.
+                context.Response.OnStarting(
+                    static response =>
+                    {
+                        Set(((HttpResponse)response).Headers);
+                        return Task.CompletedTask;
+                    },
+                    context.Response
+                );
                 return next(context);
             }
         );
+
+    private static void Set(IHeaderDictionary headers)
+    {
+        headers.ContentSecurityPolicy = ContentPolicy;
+        headers.XContentTypeOptions = "nosniff";
+        headers["Referrer-Policy"] = "same-origin";
+        headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=()";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+    }
 }

@@ -100,6 +100,7 @@ public static class Serving
         app.UseSecurityHeaders();
         app.UseExceptionHandler("/error", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found");
+        app.UseLookedAt();
         app.UseApiProblems();
         app.UseFloorAway();
         app.UseRouting();

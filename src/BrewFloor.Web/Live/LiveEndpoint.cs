@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using BrewFloor.Store.Log;
-using BrewFloor.Web.Account;
+using BrewFloor.Web.Api;
 
 namespace BrewFloor.Web.Live;
 
@@ -33,7 +33,7 @@ internal static class LiveEndpoint
                     );
                 }
             )
-            .RequireAuthorization(Policies.Viewer);
+            .RequireAuthorization(ApiPolicies.Read);
 
     private static async IAsyncEnumerable<SseItem<string>> FollowAsync(
         FloorNews news,

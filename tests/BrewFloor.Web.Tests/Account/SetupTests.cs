@@ -1,0 +1,76 @@
+using System.Net;
+using BrewFloor.Store.Tests.Postgres;
+using BrewFloor.Web.Account;
+using Microsoft.Extensions.Time.Testing;
+
+namespace BrewFloor.Web.Tests.Account;
+
+public sealed class SetupTests(TestServer server)
+{
+    [Fact]
+    public async Task Of_a_hundred_who_claim_a_new_floor_at_once_one_becomes_its_owner()
+    {
+        await using var app = new FloorApp(server);
+        await app.StartEmptyAsync();
+        var page = await app.Stranger().PageAsync("/setup");
+        Assert.NotNull(page.QuerySelector("#token"));
+
+        // From a hundred places: from one, the twenty-first is told to wait.
+        var answers = await Task.WhenAll(
+            Enumerable
+                .Range(1, 100)
+                .Select(n => ClaimAsync(app.Stranger($"127.0.1.{n}"), $"Owner {n}", app.Get<SetupToken>().Text))
+        );
+
+        Assert.Single(answers, answer => answer.StatusCode is HttpStatusCode.Found);
+        Assert.Equal(
+            [(HttpStatusCode.OK, 99), (HttpStatusCode.Found, 1)], // told that it is done, and led in
+            answers.CountBy(answer => answer.StatusCode).Select(count => (count.Key, count.Value)).Order()
+        );
+        Assert.Equal(1, await app.AskAsync<long>("SELECT count(*) FROM people"));
+        Assert.Equal("owner", await app.AskAsync<string>("SELECT role FROM people"));
+    }
+
+    [Fact]
+    public async Task A_floor_without_an_owner_leads_to_its_setup_and_a_wrong_code_claims_nothing()
+    {
+        await using var app = new FloorApp(server);
+        await app.StartEmptyAsync();
+        var browser = app.Stranger();
+
+        Assert.Equal("/setup", (await browser.GetAsync("/", FloorApp.Stop)).Headers.Location?.OriginalString);
+        var wrong = await ClaimAsync(browser, "Ann", "0123456789abcdef0123456789abcdef");
+
+        Assert.Equal(HttpStatusCode.OK, wrong.StatusCode);
+        Assert.NotEmpty((await wrong.PageAsync()).QuerySelector("[role=alert]").Words());
+        Assert.Equal(0, await app.AskAsync<long>("SELECT count(*) FROM people"));
+
+        Assert.Equal(HttpStatusCode.Found, (await ClaimAsync(browser, "Ann", app.Get<SetupToken>().Text)).StatusCode);
+    }
+
+    [Fact]
+    public void The_code_is_good_for_fifteen_minutes()
+    {
+        var clock = new FakeTimeProvider();
+        var code = new SetupToken(clock);
+
+        clock.Advance(SetupToken.Lasts - TimeSpan.FromSeconds(1));
+        Assert.True(code.Is(code.Text.ToUpperInvariant() + " "));
+        Assert.False(code.Is(code.Text[1..]));
+        Assert.False(code.Is(null));
+
+        clock.Advance(TimeSpan.FromSeconds(1));
+        Assert.False(code.Is(code.Text));
+    }
+
+    private static Task<HttpResponseMessage> ClaimAsync(HttpClient browser, string name, string code) =>
+        browser.SendFormAsync(
+            "/setup",
+            "setup",
+            ("Input.Token", code),
+            ("Input.Name", name),
+            ("Input.Password", FloorApp.Password),
+            ("Input.Site", "The shed"),
+            ("Input.Zone", "Europe/Berlin")
+        );
+}
