@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using BrewFloor.Domain.Log;
@@ -52,15 +53,20 @@ internal static class ApiFields
                 .. FloorJson
                     .Options.GetTypeInfo(type)
                     .Properties.Where(property => !isEntry || !NotOfPayload.Contains(property.Name))
-                    .Select(property => Field(property, isEntry)),
+                    .Select(property => Field(property, type, isEntry)),
             ]
             : [];
     }
 
-    private static ApiField Field(JsonPropertyInfo property, bool isEntry)
+    private static ApiField Field(JsonPropertyInfo property, Type owner, bool isEntry)
     {
         var bare = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
-        return new(NameOf(property.Name, bare, isEntry), property.Name, property.PropertyType, IsRequired(property))
+        return new(
+            NameOf(property.Name, bare, isEntry),
+            property.Name,
+            property.PropertyType,
+            IsRequired(property, owner)
+        )
         {
             PointsTo = bare == typeof(Guid) ? PointsTo(property.Name) : null,
         };
@@ -71,12 +77,25 @@ internal static class ApiFields
         : bare != typeof(Duration) && FloorJson.UnitOf(bare) is { } unit ? stored[..^(unit.Length + 1)]
         : stored;
 
-    private static bool IsRequired(JsonPropertyInfo property) =>
+    private static bool IsRequired(JsonPropertyInfo property, Type owner) =>
         property.IsRequired
         || (
-            property.AssociatedParameter is { HasDefaultValue: false, IsNullable: false }
-            && !Lists.Are(property.PropertyType)
+            !Lists.Are(property.PropertyType)
+            && (
+                owner.IsValueType
+                    ? IsOfPrimaryConstructor(property, owner)
+                    : property.AssociatedParameter is { HasDefaultValue: false, IsNullable: false }
+            )
         );
+
+    // The reader makes a struct empty and sets its properties: what its constructor asks for, it doesn't know.
+    private static bool IsOfPrimaryConstructor(JsonPropertyInfo property, Type owner) =>
+        Nullable.GetUnderlyingType(property.PropertyType) is null
+        && property.AttributeProvider is MemberInfo member
+        && owner
+            .GetConstructors()
+            .SelectMany(constructor => constructor.GetParameters())
+            .Any(parameter => string.Equals(parameter.Name, member.Name, StringComparison.Ordinal));
 
     private static SubjectKind? PointsTo(string stored) =>
         stored switch
