@@ -46,6 +46,16 @@ public class CarriedTests
     }
 
     [Fact]
+    public void Beer_racked_into_an_exposed_tank_has_it_too() =>
+        Assert.True(
+            After(Filled().On(0))
+                .Standing(B1, tank => tank with { ExposedTo = [Mixed] })
+                .And(Racked(880).On(9))
+                .Of(Batch118)
+                .HasMixedCulture
+        );
+
+    [Fact]
     public void A_cleared_tank_hands_nothing_on()
     {
         var cleared = Mixed with { SoftPartsRenewed = true, Washes = 2, Inspected = true };

@@ -115,6 +115,23 @@ public class RackedTests
     }
 
     [Fact]
+    public void A_measured_level_gives_the_whole_error_back()
+    {
+        var part = Racked(920) with { IsRest = false };
+        var floor = Full.And(part.On(14), LevelMeasured(10).On(15));
+
+        Assert.Null(floor.Says(Racked(37, K3, P2).On(16)).About("more-out-than-in")); // 10 L and 3 % of 900 L
+    }
+
+    [Fact]
+    public void Beer_first_measured_after_taking_over_is_given_a_share_of_what_was_found() =>
+        Assert.Null(
+            After(BatchTakenOver(null).On(0), LevelMeasured(900).On(1))
+                .Says(Racked(927).On(14))
+                .About("more-out-than-in")
+        );
+
+    [Fact]
     public void A_measured_level_lets_it_out_again()
     {
         var floor = Full.And(LevelMeasured(960).On(13));

@@ -54,6 +54,10 @@ public class TemperatureTests
                 .TemperaturePeaks.Select(peak => peak.Temperature)
         );
 
+    [Fact]
+    public void A_peak_reached_again_is_kept_once_with_its_later_day() =>
+        Assert.Equal([Day(3)], Full.And(Read(20).On(3)).Of(Batch118).TemperaturePeaks.Select(peak => peak.At));
+
     [Theory]
     [InlineData(-20, false)]
     [InlineData(-20.1, true)]
