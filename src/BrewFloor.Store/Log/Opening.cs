@@ -85,13 +85,14 @@ internal static class Opening
 
         batch.Add("SELECT clock_timestamp()");
         batch.Add(RulesOnHand.Question, rules.Version);
-        batch.Add("SELECT id, hash, seq, at FROM entries WHERE id = ANY($1)", entries);
         batch.Add(OpenJob.Question, subjects.Select(s => s.Id).ToArray());
         foreach (var (_, table, ids) in kinds)
         {
             batch.Add(Question(table), ids);
         }
 
+        // After the things: what the same request brought a moment ago is then never seen without its entry.
+        batch.Add("SELECT id, hash, seq, at FROM entries WHERE id = ANY($1)", entries);
         if (named.Length > 0)
         {
             batch.Add(Target.Question, named);
@@ -137,12 +138,6 @@ internal static class Opening
         await reader.NextResultAsync(stop);
         while (await reader.ReadAsync(stop))
         {
-            opened.Known.Add(reader.GetGuid(0), FirstOutcome.Read(reader));
-        }
-
-        await reader.NextResultAsync(stop);
-        while (await reader.ReadAsync(stop))
-        {
             opened.Jobs.Add(OpenJob.Read(reader));
         }
 
@@ -150,6 +145,12 @@ internal static class Opening
         {
             await reader.NextResultAsync(stop);
             await ReadThingsAsync(opened, kind, reader, stop);
+        }
+
+        await reader.NextResultAsync(stop);
+        while (await reader.ReadAsync(stop))
+        {
+            opened.Known.Add(reader.GetGuid(0), FirstOutcome.Read(reader));
         }
 
         if (hasTargets)
