@@ -49,6 +49,12 @@ public sealed partial class SetupPage(
 
     private async Task ClaimAsync()
     {
+        if (await first.ExistsAsync(Http.RequestAborted))
+        {
+            _isDone = true; // before a password is hashed for nothing
+            return;
+        }
+
         _problem = ProblemWith(Input!);
         if (_problem is not null)
         {
