@@ -11,7 +11,8 @@ internal static class DrillReport
 
         `./brewfloor drill` breaks things on purpose, in full count, and writes this page; `./brewfloor test` runs the same
         code with a tenth of the counts. Twenty writers log over HTTP meanwhile. They count an entry only when the app has
-        acknowledged it, and send what wasn't again under the same id. At the end the log is held against their count.
+        acknowledged it, and send what wasn't again under the same id. A reader follows the log by the last number it saw. At
+        the end the log is held against all of that, and folded anew.
 
         """;
 
@@ -83,6 +84,7 @@ internal static class DrillReport
         yield return ("requests that failed and were sent again", Failures(outcome));
         yield return ("acknowledged and lost", Number(found.Lost));
         yield return ("acknowledged with another number or time", Number(found.Differs));
+        yield return ("passed over by a reader that remembers the last number", Number(found.Unseen));
         yield return ("written twice", Number(found.Twice));
         yield return ("half written", Number(found.Half));
         yield return ("states that differ from a refold of the log", Number(found.Unequal));
@@ -93,7 +95,7 @@ internal static class DrillReport
         );
         yield return (
             "faults put in on purpose that were not found",
-            outcome.MissedByControls.Count == 0 ? "0 of 5" : string.Join(", ", outcome.MissedByControls)
+            outcome.MissedByControls.Count == 0 ? $"0 of {Controls.Faults}" : string.Join(", ", outcome.MissedByControls)
         );
     }
 

@@ -44,21 +44,28 @@ internal static class KillDrill
             await last.StopAsync(stop);
         }
 
-        return await ReckonAsync(kills, seed, floor, crew.Ledger, back, stop);
+        return await ReckonAsync(kills, seed, floor, crew, back, stop);
     }
 
     private static async Task<Outcome> ReckonAsync(
         int kills,
         int seed,
         DrillFloor floor,
-        Ledger ledger,
+        Crew crew,
         List<TimeSpan> back,
         CancellationToken stop
     )
     {
         await using var database = await floor.BorrowAsync(stop);
-        var found = await Reckoning.OfAsync(ledger.Acknowledged.Values, ledger.Requests, database, stop);
-        var missed = await Controls.MissedAsync(ledger, database, stop);
+        var ledger = crew.Ledger;
+        var found = await Reckoning.OfAsync(
+            ledger.Acknowledged.Values,
+            ledger.Requests,
+            crew.Seen,
+            database,
+            stop
+        );
+        var missed = await Controls.MissedAsync(crew, database, stop);
         return new(seed, kills, ledger.Count, ledger.Failures, ledger.Wrong, found, back, Limit, missed);
     }
 }

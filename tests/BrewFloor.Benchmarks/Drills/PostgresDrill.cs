@@ -45,7 +45,7 @@ internal static class PostgresDrill
         await crew.FinishAsync();
         var lived = app.IsRunning;
         await app.StopAsync(stop);
-        var outcome = await ReckonAsync(kills, seed, floor, crew.Ledger, back, stop);
+        var outcome = await ReckonAsync(kills, seed, floor, crew, back, stop);
         return outcome with
         {
             Wrong = lived ? outcome.Wrong : [.. outcome.Wrong, $"The app ended: {app.LastWords()}"],
@@ -81,15 +81,22 @@ internal static class PostgresDrill
         int kills,
         int seed,
         DrillFloor floor,
-        Ledger ledger,
+        Crew crew,
         List<TimeSpan> back,
         CancellationToken stop
     )
     {
         await using var database = await floor.BorrowAsync(stop);
-        var found = await Reckoning.OfAsync(ledger.Acknowledged.Values, ledger.Requests, database, stop);
+        var ledger = crew.Ledger;
+        var found = await Reckoning.OfAsync(
+            ledger.Acknowledged.Values,
+            ledger.Requests,
+            crew.Seen,
+            database,
+            stop
+        );
         var damage = await DamageAsync(database, stop);
-        var missed = await Controls.MissedAsync(ledger, database, stop);
+        var missed = await Controls.MissedAsync(crew, database, stop);
         return new(
             seed,
             kills,

@@ -8,12 +8,13 @@ namespace BrewFloor.Benchmarks.Drills;
 /// <param name="Stored">Entries in the log.</param>
 /// <param name="Lost">Acknowledged, and not in the log.</param>
 /// <param name="Differs">Acknowledged with another number or time than it has in the log.</param>
+/// <param name="Unseen">In the log, and passed over by the reader.</param>
 /// <param name="Twice">Sent once, and more than once in the log.</param>
 /// <param name="Half">Requests stored in part, and entries without all of their places on their subjects' timelines.</param>
 /// <param name="Unequal">Stored states, snapshots or handed-over values that differ from what a refold of the log makes.</param>
-internal sealed record Reckoning(int Stored, int Lost, int Differs, int Twice, int Half, int Unequal)
+internal sealed record Reckoning(int Stored, int Lost, int Differs, int Unseen, int Twice, int Half, int Unequal)
 {
-    public bool IsClean => this is { Lost: 0, Differs: 0, Twice: 0, Half: 0, Unequal: 0 };
+    public bool IsClean => this is { Lost: 0, Differs: 0, Unseen: 0, Twice: 0, Half: 0, Unequal: 0 };
 
     private const string Folded = """
         SELECT 'state', subject_id::text, concat_ws(' ', state, fold_version, entries, last_at) FROM states
@@ -31,6 +32,7 @@ internal sealed record Reckoning(int Stored, int Lost, int Differs, int Twice, i
     public static async Task<Reckoning> OfAsync(
         IEnumerable<Acknowledged> acknowledged,
         IEnumerable<Guid[]> requests,
+        IReadOnlySet<Guid> seen,
         BorrowedDatabase database,
         CancellationToken stop
     )
@@ -46,6 +48,7 @@ internal sealed record Reckoning(int Stored, int Lost, int Differs, int Twice, i
             stored.Count,
             said.Count(a => !stored.ContainsKey(a.Id)),
             said.Count(a => stored.TryGetValue(a.Id, out var line) && (line.Seq, line.At) != (a.Seq, a.At)),
+            stored.Keys.Count(id => !seen.Contains(id)),
             await TwiceAsync(connection, stop),
             requests.Count(ids => ids.Any(stored.ContainsKey) && !ids.All(stored.ContainsKey))
                 + stored.Values.Count(line => !line.IsWhole),
