@@ -33,17 +33,16 @@ public sealed partial class FirstMigration(
     ILogger<FirstMigration> logger
 ) : BackgroundService
 {
+    private static readonly TimeSpan BeforeTryingAgain = TimeSpan.FromSeconds(1);
+
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         try
         {
-            var connections = await database.ConnectionsAsync(stoppingToken);
-            readiness.Reached(connections.Application);
-            await Migrator.MigrateAsync(connections.Owner, TimeZoneInfo.Local.Id, stoppingToken);
-            await services.GetRequiredService<HouseKeeping>().RulesAsync(stoppingToken);
-            await FillAsync(stoppingToken);
-            readiness.Migrated();
-            await WelcomeAsync(stoppingToken);
+            while (!await TryAsync(stoppingToken))
+            {
+                await Task.Delay(BeforeTryingAgain, stoppingToken);
+            }
         }
         catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
         {
@@ -55,6 +54,27 @@ public sealed partial class FirstMigration(
             LogNotMigrated(e, e.Message);
             Environment.ExitCode = 1;
             life.StopApplication();
+        }
+    }
+
+    // Each step may be done again from the start; a database that was lost meanwhile comes back.
+    private async Task<bool> TryAsync(CancellationToken stop)
+    {
+        try
+        {
+            var connections = await database.ConnectionsAsync(stop);
+            readiness.Reached(connections.Application);
+            await Migrator.MigrateAsync(connections.Owner, TimeZoneInfo.Local.Id, stop);
+            await services.GetRequiredService<HouseKeeping>().RulesAsync(stop);
+            await FillAsync(stop);
+            readiness.Migrated();
+            await WelcomeAsync(stop);
+            return true;
+        }
+        catch (Exception e) when (FloorAway.IsOutOfReach(e) && !stop.IsCancellationRequested)
+        {
+            LogLost(e.Message);
+            return false;
         }
     }
 
@@ -81,6 +101,9 @@ public sealed partial class FirstMigration(
             );
         }
     }
+
+    [LoggerMessage(Level = LogLevel.Warning, Message = "The database was lost while it was made ready, trying again: {Reason}")]
+    private partial void LogLost(string reason);
 
     [LoggerMessage(Level = LogLevel.Critical, Message = "The database cannot be used: {Reason}")]
     private partial void LogNotMigrated(Exception e, string reason);

@@ -48,9 +48,17 @@ internal static class FloorAway
         catch (Exception e) when (IsOutOfReach(e) && !context.Response.HasStarted)
         {
             context.RequestServices.GetRequiredService<FloorDatabase>().Doubt();
+            if (IsForPrograms(context))
+            {
+                throw; // they have answers of their own for it
+            }
+
             await AnswerAsync(context, isSure: false);
         }
     }
+
+    private static bool IsForPrograms(HttpContext context) =>
+        context.Request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The connection broke, the server is going or coming, or somebody holds a lock for too long: come again.</summary>
     internal static bool IsOutOfReach(Exception e) =>
@@ -62,15 +70,10 @@ internal static class FloorAway
         context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
         context.Response.Headers.RetryAfter = "2";
         context.Response.Headers.CacheControl = "no-store";
-        if (context.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal))
+        if (IsForPrograms(context))
         {
             await Results
-                .Problem(
-                    statusCode: 503,
-                    title: isSure
-                        ? "The floor log can't be reached. Nothing was logged."
-                        : "The floor log can't be reached. Whether this was logged isn't known: send it again with the same id."
-                )
+                .Problem(statusCode: 503, title: "The floor log can't be reached. Nothing was logged.")
                 .ExecuteAsync(context);
             return;
         }

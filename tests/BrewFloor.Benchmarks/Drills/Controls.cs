@@ -41,7 +41,12 @@ internal static class Controls
         }
 
         var said = ledger.Acknowledged.Values.ToArray();
-        await ExpectAsync("an entry lost", found => found.Lost, [.. said, new(Guid.CreateVersion7(), 1, default)], seen);
+        await ExpectAsync(
+            "an entry lost",
+            found => found.Lost,
+            [.. said, new(Guid.CreateVersion7(), 1, default)],
+            seen
+        );
         await ExpectAsync("another number", found => found.Differs, [said[0] with { Seq = said[0].Seq + 1 }], seen);
         await ExpectAsync("an entry passed over", found => found.Unseen, said, seen.Skip(1).ToHashSet());
         await DoAsync(database, OtherState, stop);

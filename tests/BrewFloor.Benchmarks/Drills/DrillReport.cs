@@ -95,7 +95,9 @@ internal static class DrillReport
         );
         yield return (
             "faults put in on purpose that were not found",
-            outcome.MissedByControls.Count == 0 ? $"0 of {Controls.Faults}" : string.Join(", ", outcome.MissedByControls)
+            outcome.MissedByControls.Count == 0
+                ? $"0 of {Controls.Faults}"
+                : string.Join(", ", outcome.MissedByControls)
         );
     }
 

@@ -7,7 +7,10 @@ internal static class KillDrill
     public const int InFull = 300;
     public static readonly TimeSpan Limit = TimeSpan.FromSeconds(10);
 
-    private const int LongestLifeMs = 500; // after it was ready
+    private const int MostWritten = 120; // entries it may acknowledge before it is killed, and so many ms more
+    private const int LongestAfterMs = 20;
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+
     private const int LongestStartMs = 900;
     private const int OneInStart = 8; // one kill in so many falls into the start
 
@@ -31,7 +34,8 @@ internal static class KillDrill
             else
             {
                 back.Add(await app.ReadyAsync(http, stop));
-                await Task.Delay(random.Next(LongestLifeMs), stop);
+                await crew.Ledger.ReachesAsync(crew.Ledger.Count + random.Next(MostWritten), Patience, stop);
+                await Task.Delay(random.Next(LongestAfterMs), stop);
             }
 
             await app.KillAsync(stop);
@@ -58,13 +62,7 @@ internal static class KillDrill
     {
         await using var database = await floor.BorrowAsync(stop);
         var ledger = crew.Ledger;
-        var found = await Reckoning.OfAsync(
-            ledger.Acknowledged.Values,
-            ledger.Requests,
-            crew.Seen,
-            database,
-            stop
-        );
+        var found = await Reckoning.OfAsync(ledger.Acknowledged.Values, ledger.Requests, crew.Seen, database, stop);
         var missed = await Controls.MissedAsync(crew, database, stop);
         return new(seed, kills, ledger.Count, ledger.Failures, ledger.Wrong, found, back, Limit, missed);
     }

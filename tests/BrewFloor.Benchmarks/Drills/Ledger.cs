@@ -61,6 +61,16 @@ internal sealed class Ledger
         return Stopwatch.GetElapsedTime(timestamp);
     }
 
+    /// <summary>Waits until so many have been acknowledged.</summary>
+    public async Task ReachesAsync(int count, TimeSpan patience, CancellationToken stop)
+    {
+        var began = Stopwatch.GetTimestamp();
+        while (Count < count && Stopwatch.GetElapsedTime(began) < patience)
+        {
+            await Task.Delay(1, stop);
+        }
+    }
+
     private void InterlockedMax(long value)
     {
         var seen = Volatile.Read(ref _latest);

@@ -30,16 +30,10 @@ internal static class PostgresDrill
         for (var kill = 0; kill < kills; kill++)
         {
             await Task.Delay(random.Next(LongestPeaceMs), stop);
-            var postmaster =
-                PostgresProcesses.Postmaster(floor.Folder) ?? throw new InvalidOperationException("It is down.");
             var isHead = random.Next(2) == 0;
             heads += isHead ? 1 : 0;
-            foreach (var pid in isHead ? [postmaster] : Some(postmaster, random))
-            {
-                PostgresProcesses.Kill(pid);
-            }
-
-            back.Add(await HealedAsync(http, crew.Ledger, stop));
+            var (killed, all) = Break(floor.Folder, isHead, random);
+            back.Add(await HealedAsync(floor.Folder, killed, all, http, crew.Ledger, stop));
         }
 
         await crew.FinishAsync();
@@ -57,19 +51,39 @@ internal static class PostgresDrill
         };
     }
 
-    private static IEnumerable<int> Some(int postmaster, Random random)
+    /// <returns>When, and everything that ran then: PostgreSQL starts all of it anew after either.</returns>
+    private static (long At, IReadOnlyList<int> All) Break(string folder, bool isHead, Random random)
     {
-        int[] all = [.. PostgresProcesses.Backends(postmaster)];
-        random.Shuffle(all);
-        return all.Take(random.Next(1, 4));
+        var postmaster = PostgresProcesses.Postmaster(folder) ?? throw new InvalidOperationException("It is down.");
+        int[] backends = [.. PostgresProcesses.Backends(postmaster)];
+        random.Shuffle(backends);
+        var at = Stopwatch.GetTimestamp();
+        foreach (var pid in isHead ? [postmaster] : backends.Take(random.Next(1, 4)))
+        {
+            PostgresProcesses.Kill(pid);
+        }
+
+        return (at, isHead ? [postmaster, .. backends] : backends);
     }
 
-    // Served again: something that was sent after the kill is acknowledged, and the app says that it is ready.
-    private static async Task<TimeSpan> HealedAsync(HttpClient http, Ledger ledger, CancellationToken stop)
+    // Served again: what ran before is gone, something sent after that is acknowledged, and the app says that it is ready.
+    private static async Task<TimeSpan> HealedAsync(
+        string folder,
+        long killed,
+        IReadOnlyList<int> before,
+        HttpClient http,
+        Ledger ledger,
+        CancellationToken stop
+    )
     {
-        var killed = Stopwatch.GetTimestamp();
-        await ledger.SinceAsync(killed, 2 * Limit, stop);
-        while (!await AppProcess.IsReadyAsync(http, stop) && Stopwatch.GetElapsedTime(killed) < 2 * Limit)
+        bool IsOver() => Stopwatch.GetElapsedTime(killed) > 2 * Limit;
+        while ((before.Any(PostgresProcesses.Lives) || PostgresProcesses.Postmaster(folder) is null) && !IsOver())
+        {
+            await Task.Delay(5, stop);
+        }
+
+        await ledger.SinceAsync(Stopwatch.GetTimestamp(), 2 * Limit, stop);
+        while (!await AppProcess.IsReadyAsync(http, stop) && !IsOver())
         {
             await Task.Delay(5, stop);
         }
@@ -88,13 +102,7 @@ internal static class PostgresDrill
     {
         await using var database = await floor.BorrowAsync(stop);
         var ledger = crew.Ledger;
-        var found = await Reckoning.OfAsync(
-            ledger.Acknowledged.Values,
-            ledger.Requests,
-            crew.Seen,
-            database,
-            stop
-        );
+        var found = await Reckoning.OfAsync(ledger.Acknowledged.Values, ledger.Requests, crew.Seen, database, stop);
         var damage = await DamageAsync(database, stop);
         var missed = await Controls.MissedAsync(crew, database, stop);
         return new(

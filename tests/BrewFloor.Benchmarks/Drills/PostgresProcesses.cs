@@ -13,7 +13,7 @@ internal static class PostgresProcesses
         try
         {
             var pid = int.Parse(File.ReadLines(file).First(), CultureInfo.InvariantCulture);
-            return StateOf(pid) is { } state && state is not 'Z' ? pid : null;
+            return Lives(pid) ? pid : null;
         }
         catch (Exception e) when (e is IOException or FormatException or InvalidOperationException)
         {
@@ -29,7 +29,7 @@ internal static class PostgresProcesses
                 .Select(folder =>
                     int.TryParse(Path.GetFileName(folder), CultureInfo.InvariantCulture, out var pid) ? pid : 0
                 )
-                .Where(pid => pid > 0 && ParentOf(pid) == postmaster),
+                .Where(pid => pid > 0 && ParentOf(pid) == postmaster && Lives(pid)),
         ];
 
     /// <summary>SIGKILL.</summary>
@@ -47,6 +47,9 @@ internal static class PostgresProcesses
             return false;
         }
     }
+
+    /// <summary>It is there, and no corpse.</summary>
+    public static bool Lives(int pid) => StateOf(pid) is { } state && state is not ('Z' or 'X');
 
     private static char? StateOf(int pid) => StatOf(pid) is [var state, ..] ? state[0] : null;
 
