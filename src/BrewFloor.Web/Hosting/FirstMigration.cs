@@ -102,7 +102,10 @@ public sealed partial class FirstMigration(
         }
     }
 
-    [LoggerMessage(Level = LogLevel.Warning, Message = "The database was lost while it was made ready, trying again: {Reason}")]
+    [LoggerMessage(
+        Level = LogLevel.Warning,
+        Message = "The database was lost while it was made ready, trying again: {Reason}"
+    )]
     private partial void LogLost(string reason);
 
     [LoggerMessage(Level = LogLevel.Critical, Message = "The database cannot be used: {Reason}")]
