@@ -10,6 +10,9 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
 {
     private const int AtOnce = 100;
 
+    /// <summary>A subject that somebody writes about is left to them.</summary>
+    internal string SweepLock { get; init; } = $"{Locks.OfRow} SKIP LOCKED";
+
     /// <summary>
     /// An append without an entry: takes subjects whose jobs change by now, looks at them anew, and says so. Whoever holds a
     /// subject's lock writes its jobs already, so it is left to them; any number of sweeps may run.
@@ -53,7 +56,7 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
         );
     }
 
-    private static async Task<List<Subject>> TakeDueAsync(
+    private async Task<List<Subject>> TakeDueAsync(
         NpgsqlConnection connection,
         DateTimeOffset now,
         CancellationToken stop
@@ -67,7 +70,7 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
                 SELECT '{SubjectKinds.NameOf(kind)}', id FROM {table} WHERE id IN (
                     SELECT subject_id FROM states WHERE kind = '{SubjectKinds.NameOf(kind)}' AND next_edge <= $1
                     ORDER BY next_edge LIMIT {AtOnce}
-                ) ORDER BY id FOR NO KEY UPDATE SKIP LOCKED
+                ) ORDER BY id {SweepLock}
                 """,
                 now
             );
@@ -93,7 +96,7 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
         CancellationToken stop
     )
     {
-        var opened = await Opening.ReadAsync(connection, subjects, [], [], rules, rowLock: "", stop);
+        var opened = await Opening.ReadAsync(connection, subjects, [], [], rules, Locks.None, stop);
         var jobs = new JobKeeping(opened.Jobs, now);
         jobs.Look(opened.Things, opened.Rules, opened.Kept.ToDictionary(k => k.Key, k => k.Value.State), subjects);
         await using var batch = connection.CreateBatch();
@@ -115,11 +118,11 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var transaction = await connection.BeginTransactionAsync(stop);
         await using var batch = connection.CreateBatch();
-        batch.Add("SET LOCAL lock_timeout = '5s'");
+        batch.Add(Locks.Usual.Limit);
         foreach (var (_, table) in SubjectKinds.InLockOrder)
         {
             batch.Add(
-                $"SELECT 1 FROM {table} WHERE id = (SELECT subject_id FROM jobs WHERE id = $1) {Opening.RowLock}",
+                $"SELECT 1 FROM {table} WHERE id = (SELECT subject_id FROM jobs WHERE id = $1) {Locks.OfRow}",
                 job
             );
         }

@@ -11,12 +11,7 @@ namespace BrewFloor.Store.Log;
 /// </summary>
 public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
 {
-    private const int Tries = 4; // the first and three more
-
-    /// <summary>What is cut from the statements by a test that wants to see what they are for.</summary>
-    internal string RowLock { get; init; } = Opening.RowLock;
-
-    internal string HeadLock { get; init; } = Writing.HeadLock;
+    internal Locks Locks { get; init; } = Locks.Usual;
 
     private readonly KindsStored _kinds = new();
 
@@ -34,7 +29,7 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
 
                 // It reached somebody whose lock it didn't hold: the set has grown, so from the start with all of them.
             }
-            catch (PostgresException e) when (attempt < Tries && IsWorthAnotherTry(e))
+            catch (PostgresException e) when (attempt < Locks.Tries && IsWorthAnotherTry(e))
             {
                 // Nothing was written: the transaction is gone, so the whole of it is done again.
                 attempt++;
@@ -58,7 +53,7 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
                 System.Data.IsolationLevel.RepeatableRead,
                 stop
             );
-            var session = await Session.OpenAsync(connection, request, also, rules, rowLock: "", stop);
+            var session = await Session.OpenAsync(connection, request, also, rules, Locks.None, stop);
             if (session is { Conflict: null } && await session.HearAsync(stop))
             {
                 return (null, [.. session.Entries.Select(e => new Judged(e.Entry.Id, e.Verdict))]);
@@ -75,7 +70,7 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
     {
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var transaction = await connection.BeginTransactionAsync(stop);
-        var session = await Session.OpenAsync(connection, request, also, rules, RowLock, stop);
+        var session = await Session.OpenAsync(connection, request, also, rules, Locks, stop);
         if (session is null)
         {
             return null;
@@ -100,7 +95,7 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
             ]);
         }
 
-        var written = await new Writing(connection, session, _kinds) { Head = HeadLock }.WriteAsync(stop);
+        var written = await new Writing(connection, session, _kinds) { Head = Locks.Head }.WriteAsync(stop);
         await transaction.CommitAsync(stop);
         _kinds.Committed(session.Entries.Select(e => EntryKinds.NameOf(e.Entry)));
         return new Appended.Stored([

@@ -40,26 +40,22 @@ internal sealed class Opened
 /// <summary>Locks the subjects and reads them: one round trip, in which every statement sees what the one before waited for.</summary>
 internal static class Opening
 {
-    /// <summary>The rows are locked without their keys, so that rows that refer to them can still be written meanwhile.</summary>
-    public const string RowLock = "FOR NO KEY UPDATE";
-
     /// <param name="entries">Ids of the request's entries.</param>
     /// <param name="named">Ids of entries it names.</param>
-    /// <param name="rowLock">Empty: only look.</param>
     public static async Task<Opened> ReadAsync(
         NpgsqlConnection connection,
         IReadOnlyCollection<Subject> subjects,
         Guid[] entries,
         Guid[] named,
         RulesOnHand rules,
-        string rowLock,
+        Locks locks,
         CancellationToken stop
     )
     {
         await using var batch = connection.CreateBatch();
-        var kinds = Ask(batch, subjects, entries, named, rules, rowLock);
+        var kinds = Ask(batch, subjects, entries, named, rules, locks);
         await using var reader = await batch.ExecuteReaderAsync(stop);
-        for (var skipped = rowLock.Length > 0 ? kinds.Length : 0; skipped > 0; skipped--)
+        for (var skipped = locks.Rows.Length > 0 ? kinds.Length : 0; skipped > 0; skipped--)
         {
             await reader.NextResultAsync(stop); // the locks' rows
         }
@@ -74,16 +70,16 @@ internal static class Opening
         Guid[] entries,
         Guid[] named,
         RulesOnHand rules,
-        string rowLock
+        Locks locks
     )
     {
         var kinds = SubjectKinds
             .InLockOrder.Select(k => (k.Kind, k.Table, Ids: Ids(subjects, k.Kind)))
             .Where(k => k.Ids.Length > 0)
             .ToArray();
-        Lock(batch, kinds.Select(k => (k.Table, k.Ids)), rowLock);
+        Lock(batch, kinds.Select(k => (k.Table, k.Ids)), locks);
 
-        batch.Add("SELECT clock_timestamp()");
+        batch.Add(locks.Clock);
         batch.Add(RulesOnHand.Question, rules.Version);
         batch.Add(OpenJob.Question, subjects.Select(s => s.Id).ToArray());
         foreach (var (_, table, ids) in kinds)
@@ -101,18 +97,18 @@ internal static class Opening
         return [.. kinds.Select(k => k.Kind)];
     }
 
-    /// <summary>Always tanks, batches, cultures, each by id: two requests cannot hold what the other waits for.</summary>
-    public static void Lock(NpgsqlBatch batch, IEnumerable<(string Table, Guid[] Ids)> kinds, string rowLock)
+    /// <summary>Always tanks, batches, cultures.</summary>
+    public static void Lock(NpgsqlBatch batch, IEnumerable<(string Table, Guid[] Ids)> kinds, Locks locks)
     {
-        if (rowLock.Length == 0)
+        if (locks.Rows.Length == 0)
         {
             return;
         }
 
-        batch.Add("SET LOCAL lock_timeout = '5s'");
+        batch.Add(locks.Limit);
         foreach (var (table, ids) in kinds)
         {
-            batch.Add($"SELECT 1 FROM {table} WHERE id = ANY($1) ORDER BY id {rowLock}", ids);
+            batch.Add($"SELECT 1 FROM {table} WHERE id = ANY($1) {locks.Rows}", ids);
         }
     }
 

@@ -33,7 +33,7 @@ public static class Refolding
     {
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var transaction = await connection.BeginTransactionAsync(stop);
-        await connection.DoAsync(Writing.HeadLock, stop);
+        await connection.DoAsync(Locks.OfHead, stop);
         await connection.DoAsync("DELETE FROM snapshots", stop);
         await connection.DoAsync("DELETE FROM states", stop);
         await connection.DoAsync("DELETE FROM handed_over WHERE until IS NULL", stop);

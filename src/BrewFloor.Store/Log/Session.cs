@@ -47,7 +47,7 @@ internal sealed class Session
         LogRequest request,
         HashSet<Subject> also,
         RulesOnHand rules,
-        string rowLock,
+        Locks locks,
         CancellationToken stop
     )
     {
@@ -59,7 +59,7 @@ internal sealed class Session
 
         HashSet<Subject> locked = [.. request.Entries.SelectMany(s => Hearing.Brings(s.Entry).Subjects), .. also];
         Guid[] ids = [.. request.Entries.Select(s => s.Entry.Id)];
-        var opened = await Opening.ReadAsync(connection, locked, ids, named, rules, rowLock, stop);
+        var opened = await Opening.ReadAsync(connection, locked, ids, named, rules, locks, stop);
         var session = new Session(connection, request, locked, also, opened);
         session.Compare();
         var moved = request

@@ -8,9 +8,6 @@ namespace BrewFloor.Store.Log;
 /// <summary>Writes a request that was heard and let through: entries, timelines, states, jobs, and the word to the pages.</summary>
 internal sealed class Writing(NpgsqlConnection connection, Session session, KindsStored kinds)
 {
-    /// <summary>Held to the end of the transaction, so that no number becomes visible before a smaller one.</summary>
-    public const string HeadLock = "SELECT pg_advisory_xact_lock(1114793335)";
-
     internal const string Entry = """
         INSERT INTO entries (id, seq, at, recorded, kind, version, payload, sent_at, skew_ms, done_by, note, logged_by, by_token,
             objections, house_rules_version, reason, answered, already_happened, done_anyway, cautions_shown, hash, hash_version)
@@ -36,7 +33,7 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
 
     private readonly DateTimeOffset _recorded = session.Opened.Recorded;
 
-    public string Head { get; init; } = HeadLock;
+    public string Head { get; init; } = Locks.OfHead;
 
     public async Task<Dictionary<Guid, (long Seq, DateTimeOffset At)>> WriteAsync(CancellationToken stop)
     {

@@ -77,7 +77,7 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var transaction = await connection.BeginTransactionAsync(stop);
         var subject = Subject.Tank(tank.Id);
-        var opened = await Opening.ReadAsync(connection, [subject], [], [], rules, Opening.RowLock, stop);
+        var opened = await Opening.ReadAsync(connection, [subject], [], [], rules, Locks.Usual, stop);
         if (!opened.Things.Has(subject))
         {
             return new Edited.Refused([Objection.Impossible("unknown-tank", new Number("id", tank.Id))]);

@@ -59,7 +59,7 @@ internal sealed class AppendBench(LoadedFloor floor) : IAsyncDisposable
         var states = new Dictionary<Guid, (string State, int Entries)>();
         await using (var opening = connection.CreateBatch())
         {
-            Opening.Ask(opening, subjects, [entry.Id], [], _rules, Opening.RowLock);
+            Opening.Ask(opening, subjects, [entry.Id], [], _rules, Locks.Usual);
             await using var reader = await opening.ExecuteReaderAsync(stop);
             do
             {
@@ -106,7 +106,7 @@ internal sealed class AppendBench(LoadedFloor floor) : IAsyncDisposable
         var payload = $$"""{"tank_id": "{{entry.TankId}}", "batch_id": "{{entry.BatchId}}", "temperature_c": 18.4}""";
         Guid[] ids = [.. subjects.Select(s => s.Id)];
         string[] kinds = ["tank", "batch"];
-        batch.Add(Writing.HeadLock);
+        batch.Add(Locks.OfHead);
         batch.Add(
             Writing.Entry,
             entry.Id,

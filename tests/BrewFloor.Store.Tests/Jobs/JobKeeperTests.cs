@@ -75,8 +75,8 @@ public sealed class JobKeeperTests(TestServer server) : IAsyncLifetime
         await EmptyAsync(Ago(2));
         await using var holder = await _floor.Database.OpenConnectionAsync(Stop);
         await using var transaction = await holder.BeginTransactionAsync(Stop);
-        await holder.DoAsync($"SELECT 1 FROM tanks {Opening.RowLock}", Stop);
-        await holder.DoAsync($"SELECT 1 FROM batches {Opening.RowLock}", Stop);
+        await holder.DoAsync($"SELECT 1 FROM tanks {Locks.OfRow}", Stop);
+        await holder.DoAsync($"SELECT 1 FROM batches {Locks.OfRow}", Stop);
 
         Assert.Equal(0, await _floor.Jobs.SweepAsync(Ago(-25), Stop));
         await transaction.RollbackAsync(Stop);

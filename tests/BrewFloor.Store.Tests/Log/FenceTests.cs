@@ -9,21 +9,12 @@ namespace BrewFloor.Store.Tests.Log;
 public sealed class FenceTests(TestServer server) : IAsyncLifetime
 {
     private readonly FreshFloor _floor = new(server);
-    private NpgsqlDataSource _owner = null!;
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
-    public async ValueTask InitializeAsync()
-    {
-        await _floor.InitializeAsync();
-        _owner = StoreSetup.DataSource(_floor.Connections.Owner);
-    }
+    public ValueTask InitializeAsync() => _floor.InitializeAsync();
 
-    public async ValueTask DisposeAsync()
-    {
-        await _owner.DisposeAsync();
-        await _floor.DisposeAsync();
-    }
+    public ValueTask DisposeAsync() => _floor.DisposeAsync();
 
     [Theory]
     [InlineData("UPDATE entries SET note = 'other'")]
@@ -33,7 +24,7 @@ public sealed class FenceTests(TestServer server) : IAsyncLifetime
     {
         await _floor.SendAsync(Note(K3, "as written"));
 
-        var refused = await Assert.ThrowsAsync<PostgresException>(() => AsOwnerAsync(statement));
+        var refused = await Assert.ThrowsAsync<PostgresException>(() => _floor.AsOwnerAsync(statement));
 
         Assert.Equal(PostgresErrorCodes.RestrictViolation, refused.SqlState);
     }
@@ -42,9 +33,9 @@ public sealed class FenceTests(TestServer server) : IAsyncLifetime
     public async Task Without_the_trigger_the_owner_could_rewrite_it()
     {
         await _floor.SendAsync(Note(K3, "as written"));
-        await AsOwnerAsync("DROP TRIGGER tr_entries_stay_as_written ON entries");
+        await _floor.AsOwnerAsync("DROP TRIGGER tr_entries_stay_as_written ON entries");
 
-        await AsOwnerAsync("UPDATE entries SET note = 'other'");
+        await _floor.AsOwnerAsync("UPDATE entries SET note = 'other'");
 
         Assert.Equal("other", await _floor.AskAsync<string>("SELECT note FROM entries"));
     }
@@ -68,7 +59,7 @@ public sealed class FenceTests(TestServer server) : IAsyncLifetime
         (await _floor.InsistAsync(Ann, Fill(K3, NewId(), at: Ago(2)))).Stored();
 
         var refused = await Assert.ThrowsAsync<PostgresException>(() =>
-            AsOwnerAsync(
+            _floor.AsOwnerAsync(
                 "INSERT INTO tank_occupancies (tank_id, batch_id, during) SELECT tank_id, batch_id, tstzrange(now() - interval '1 h', NULL) FROM tank_occupancies"
             )
         );
@@ -79,7 +70,7 @@ public sealed class FenceTests(TestServer server) : IAsyncLifetime
     [Fact]
     public async Task The_app_does_not_start_on_kinds_it_does_not_know()
     {
-        await AsOwnerAsync("INSERT INTO entry_kinds (kind, version) VALUES ('krausened', 1), ('noted', 2)");
+        await _floor.AsOwnerAsync("INSERT INTO entry_kinds (kind, version) VALUES ('krausened', 1), ('noted', 2)");
 
         var refused = await Assert.ThrowsAsync<UnknownKindsException>(() =>
             Migrator.MigrateAsync(_floor.Connections.Owner, "Europe/Berlin", Stop)
@@ -100,7 +91,7 @@ public sealed class FenceTests(TestServer server) : IAsyncLifetime
     [Fact]
     public async Task Two_instances_that_start_at_once_migrate_one_after_the_other()
     {
-        await AsOwnerAsync("DROP SCHEMA public CASCADE; CREATE SCHEMA public");
+        await _floor.AsOwnerAsync("DROP SCHEMA public CASCADE; CREATE SCHEMA public");
 
         await Task.WhenAll(
             Enumerable.Range(0, 3).Select(_ => Migrator.MigrateAsync(_floor.Connections.Owner, "Europe/Berlin", Stop))
@@ -114,12 +105,12 @@ public sealed class FenceTests(TestServer server) : IAsyncLifetime
     {
         (await _floor.InsistAsync(Ann, Fill(K3, NewId(), at: Ago(2)))).Stored();
         var kept = await _floor.TankAsync(K3);
-        await AsOwnerAsync("UPDATE states SET fold_version = 0, state = state - 'contents'");
+        await _floor.AsOwnerAsync("UPDATE states SET fold_version = 0, state = state - 'contents'");
 
         (await _floor.SendAsync(Note(K3, "written meanwhile"))).Stored();
         Assert.Equal(kept.Contents, (await _floor.TankAsync(K3)).Contents);
 
-        await AsOwnerAsync("UPDATE states SET fold_version = 0, state = state - 'contents'");
+        await _floor.AsOwnerAsync("UPDATE states SET fold_version = 0, state = state - 'contents'");
         await Migrator.MigrateAsync(_floor.Connections.Owner, "Europe/Berlin", Stop);
         Assert.Equal(kept.Contents, (await _floor.TankAsync(K3)).Contents);
     }
@@ -136,12 +127,5 @@ public sealed class FenceTests(TestServer server) : IAsyncLifetime
         await listener.WaitAsync(Stop);
 
         Assert.Contains($"entry {stored[0].Seq}", heard);
-    }
-
-    private async Task AsOwnerAsync(string statement)
-    {
-        await using var connection = await _owner.OpenConnectionAsync(Stop);
-        await using var command = new NpgsqlCommand(statement, connection);
-        await command.ExecuteNonQueryAsync(Stop);
     }
 }

@@ -21,40 +21,49 @@ public sealed class LockTests(TestServer server) : IAsyncLifetime
     [Fact]
     public async Task Requests_that_name_the_same_tanks_in_any_order_never_hold_what_the_other_waits_for()
     {
+        FloorLog log = new(_floor.Database, _floor.Rules) { Locks = new() { Tries = 1 } }; // a deadlock would show
         var all = await Task.WhenAll(
             Enumerable
                 .Range(0, 60)
                 .Select(i => i % 2 == 0 ? (Guid[])[K3, P2, B1] : [B1, P2, K3])
-                .Select(tanks => _floor.SendAsync([.. tanks.Select(tank => Note(tank, "round"))]))
+                .Select(tanks => log.AppendAsync(Request(Ann, [.. tanks.Select(tank => Note(tank, "round"))]), Stop))
         );
 
         Assert.All(all, a => a.Stored());
-        Assert.Equal(
-            0L,
-            await _floor.AskAsync<long>("SELECT deadlocks FROM pg_stat_database WHERE datname = current_database()")
-        );
     }
 
     [Fact]
-    public async Task A_lock_that_cannot_be_had_in_five_seconds_is_a_failure_and_nothing_is_written()
+    public async Task A_lock_that_cannot_be_had_in_time_is_a_failure_and_nothing_is_written()
     {
-        await using var holder = await _floor.Database.OpenConnectionAsync(Stop);
-        await using var held = await holder.BeginTransactionAsync(Stop);
-        await holder.DoAsync($"SELECT 1 FROM tanks WHERE id = $1 {Opening.RowLock}", Stop, K3);
+        Assert.Equal(TimeSpan.FromSeconds(5), Locks.Usual.Patience);
+        await using var held = await Holder.OfTankAsync(_floor.Database, K3);
 
-        var failed = await Assert.ThrowsAsync<PostgresException>(() => _floor.SendAsync(Note(K3, "waits")));
+        var failed = await Assert.ThrowsAsync<PostgresException>(() => Hasty.AppendAsync(Request(Ann, Waits), Stop));
 
         Assert.Equal(PostgresErrorCodes.LockNotAvailable, failed.SqlState);
-        (await _floor.SendAsync(Note(P2, "does not wait"))).Stored();
+        (await Hasty.AppendAsync(Request(Ann, Note(P2, "does not wait")), Stop)).Stored();
         Assert.Equal(1L, await _floor.AskAsync<long>("SELECT count(*) FROM entries"));
+    }
+
+    [Fact]
+    public async Task Without_a_limit_it_waits_for_as_long_as_somebody_holds_the_lock()
+    {
+        await using var held = await Holder.OfTankAsync(_floor.Database, K3);
+        FloorLog patient = new(_floor.Database, _floor.Rules) { Locks = new() { Patience = TimeSpan.Zero } };
+
+        var waits = patient.AppendAsync(Request(Ann, Waits), Stop);
+        Assert.Equal(1, await _floor.WaitingAsync(1));
+        await Assert.ThrowsAsync<PostgresException>(() => Hasty.AppendAsync(Request(Ann, Waits), Stop));
+        Assert.False(waits.IsCompleted); // the hasty one came later and is gone
+
+        await held.LetGoAsync();
+        (await waits).Stored();
     }
 
     [Fact]
     public async Task A_row_that_refers_to_a_locked_tank_can_be_written()
     {
-        await using var holder = await _floor.Database.OpenConnectionAsync(Stop);
-        await using var held = await holder.BeginTransactionAsync(Stop);
-        await holder.DoAsync($"SELECT 1 FROM tanks WHERE id = $1 {Opening.RowLock}", Stop, K3);
+        await using var held = await Holder.OfTankAsync(_floor.Database, K3);
         await _floor.AskAsync<int?>("INSERT INTO batches (id, number, version, thing) VALUES ($1, 1, 1, '{}')", K3);
 
         await _floor.AskAsync<int?>(
@@ -103,21 +112,33 @@ public sealed class LockTests(TestServer server) : IAsyncLifetime
         (await _floor.InsistAsync(Ann, Fill(K3, batch, at: Ago(10)))).Stored();
         Racked racked = new(K3, P2, batch, Litres(850), Litres(50)) { Id = NewId(), At = Ago(5) };
         (await _floor.InsistAsync(Ann, racked)).Stored();
-        await using var holder = await _floor.Database.OpenConnectionAsync(Stop);
-        await using var held = await holder.BeginTransactionAsync(Stop);
-        await holder.DoAsync($"SELECT 1 FROM tanks WHERE id = $1 {Opening.RowLock}", Stop, P2);
+        await using var held = await Holder.OfTankAsync(_floor.Database, P2);
 
         // The reading is K3's alone, but what it is followed by is P2's too.
         PressureTaken late = new(K3, Pressure.FromKilopascals(0)) { Id = NewId(), At = Ago(7) };
-        var failed = await Assert.ThrowsAsync<PostgresException>(() => _floor.InsistAsync(Ann, late));
+        var failed = await Assert.ThrowsAsync<PostgresException>(() => Hasty.AppendAsync(Request(Ann, late), Stop));
+
+        Assert.Equal(PostgresErrorCodes.LockNotAvailable, failed.SqlState);
+        (await Hasty.AppendAsync(Request(Ann, late with { At = Ago(4) }), Stop)).Stored(); // nothing of P2's follows this one
+    }
+
+    [Fact]
+    public async Task Locked_with_its_key_a_tank_could_not_be_referred_to_meanwhile()
+    {
+        await using var held = await Holder.OfAsync(_floor.Database, "SELECT 1 FROM tanks WHERE id = $1 FOR UPDATE", K3);
+        await _floor.AskAsync<int?>("INSERT INTO batches (id, number, version, thing) VALUES ($1, 1, 1, '{}')", K3);
+
+        var failed = await Assert.ThrowsAsync<PostgresException>(() =>
+            _floor.AsOwnerAsync(
+                $"SET lock_timeout = 100; INSERT INTO tank_occupancies (tank_id, batch_id, during) VALUES ('{K3}', '{K3}', tstzrange(now(), NULL))"
+            )
+        );
 
         Assert.Equal(PostgresErrorCodes.LockNotAvailable, failed.SqlState);
     }
 
-    private static CultureReceived Received(Guid id) =>
-        new(new(id, "House ale", CultureKind.DryPack), YeastAmount.Of(Mass.FromGrams(11)))
-        {
-            Id = NewId(),
-            At = Ago(1),
-        };
+    private FloorLog Hasty =>
+        new(_floor.Database, _floor.Rules) { Locks = new() { Patience = TimeSpan.FromMilliseconds(100) } };
+
+    private static Domain.Log.Noted Waits => Note(K3, "waits");
 }

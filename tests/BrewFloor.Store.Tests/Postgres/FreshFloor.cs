@@ -4,6 +4,7 @@ using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
+using BrewFloor.Domain.Yeast;
 using BrewFloor.Store.House;
 using BrewFloor.Store.Jobs;
 using BrewFloor.Store.Log;
@@ -103,6 +104,13 @@ public sealed class FreshFloor(TestServer server) : IAsyncLifetime, IDbContextFa
             NewBatch = new(batch, "Harvest Ale", "Pale ale", BeerKind.Ale),
         };
 
+    public static CultureReceived Received(Guid id) =>
+        new(new(id, "House ale", CultureKind.DryPack), YeastAmount.Of(Mass.FromGrams(11)))
+        {
+            Id = NewId(),
+            At = Ago(1),
+        };
+
     public Task<Appended> SendAsync(params LogEntry[] entries) => SendAsync(Ann, entries);
 
     public Task<Appended> SendAsync(Author author, params LogEntry[] entries) =>
@@ -126,6 +134,34 @@ public sealed class FreshFloor(TestServer server) : IAsyncLifetime, IDbContextFa
 
     public async Task<BatchState> BatchAsync(Guid id) =>
         (await Reader.ForAsync([Subject.Batch(id)], Stop)).Floor.Batch(id).State;
+
+    /// <summary>As the role that owns the tables: to break something.</summary>
+    public async Task AsOwnerAsync(string statement)
+    {
+        await using var owner = new NpgsqlConnection(_connections.Owner);
+        await owner.OpenAsync(Stop);
+        await using var command = new NpgsqlCommand(statement, owner);
+        await command.ExecuteNonQueryAsync(Stop);
+    }
+
+    /// <summary>Asks the server, until so many wait for a lock. As the owner: the app's role isn't told what others wait for.</summary>
+    /// <returns>How many wait in the end.</returns>
+    public async Task<int> WaitingAsync(int expected)
+    {
+        const string Question =
+            "SELECT count(*) FROM pg_stat_activity WHERE datname = current_database() AND wait_event_type = 'Lock'";
+        await using var owner = new NpgsqlConnection(_connections.Owner);
+        await owner.OpenAsync(Stop);
+        await using var command = new NpgsqlCommand(Question, owner);
+        var waiting = 0;
+        for (var poll = 0; poll < 400 && waiting < expected; poll++)
+        {
+            await Task.Delay(20, Stop);
+            waiting = (int)(long)(await command.ExecuteScalarAsync(Stop))!;
+        }
+
+        return waiting;
+    }
 
     public async Task<T?> AskAsync<T>(string question, params object[] values)
     {
