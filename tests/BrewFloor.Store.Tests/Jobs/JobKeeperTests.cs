@@ -73,14 +73,40 @@ public sealed class JobKeeperTests(TestServer server) : IAsyncLifetime
     public async Task A_sweep_leaves_a_locked_tank_to_whoever_holds_it()
     {
         await EmptyAsync(Ago(2));
-        await using var holder = await _floor.Database.OpenConnectionAsync(Stop);
-        await using var transaction = await holder.BeginTransactionAsync(Stop);
-        await holder.DoAsync($"SELECT 1 FROM tanks {Locks.OfRow}", Stop);
-        await holder.DoAsync($"SELECT 1 FROM batches {Locks.OfRow}", Stop);
+        await using var held = await Holder.OfAsync(_floor.Database, $"SELECT 1 FROM tanks {Locks.OfRow}");
+        await held.DoAsync($"SELECT 1 FROM batches {Locks.OfRow}");
 
         Assert.Equal(0, await _floor.Jobs.SweepAsync(Ago(-25), Stop));
-        await transaction.RollbackAsync(Stop);
+        await held.LetGoAsync();
         Assert.True(await _floor.Jobs.SweepAsync(Ago(-25), Stop) > 0);
+    }
+
+    [Fact]
+    public async Task A_sweep_that_skips_nothing_waits_for_whoever_holds_a_tank()
+    {
+        await EmptyAsync(Ago(2));
+        JobKeeper waiting = new(_floor.Database, _floor.Rules) { SweepLock = Locks.OfRow };
+        await using var held = await Holder.OfTankAsync(_floor.Database, K3);
+
+        var sweep = waiting.SweepAsync(Ago(-25), Stop);
+
+        Assert.Equal(1, await _floor.WaitingAsync(1));
+        await held.LetGoAsync();
+        Assert.True(await sweep > 0);
+    }
+
+    [Fact]
+    public async Task A_job_is_the_rule_the_subject_and_what_caused_it_and_stands_once()
+    {
+        await EmptyAsync(Ago(2));
+        const string Twin = """
+            INSERT INTO jobs SELECT (jsonb_populate_record(j, jsonb_build_object('id', gen_random_uuid()))).* FROM jobs j
+            """;
+
+        var refused = await Assert.ThrowsAsync<Npgsql.PostgresException>(() => _floor.AsOwnerAsync(Twin));
+
+        await _floor.AsOwnerAsync($"DROP INDEX {refused.ConstraintName}; {Twin}"); // without it, the twin is there
+        Assert.Equal(2L, await CountAsync());
     }
 
     [Fact]

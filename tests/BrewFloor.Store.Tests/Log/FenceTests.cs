@@ -1,4 +1,3 @@
-using BrewFloor.Store.Log;
 using BrewFloor.Store.Tests.Postgres;
 using Npgsql;
 using static BrewFloor.Store.Tests.Postgres.FreshFloor;
@@ -8,6 +7,9 @@ namespace BrewFloor.Store.Tests.Log;
 /// <summary>What the tables refuse by themselves, whoever asks.</summary>
 public sealed class FenceTests(TestServer server) : IAsyncLifetime
 {
+    private const string SecondBatch =
+        "INSERT INTO tank_occupancies (tank_id, batch_id, during) SELECT tank_id, batch_id, tstzrange(now() - interval '1 h', NULL) FROM tank_occupancies";
+
     private readonly FreshFloor _floor = new(server);
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
@@ -58,13 +60,37 @@ public sealed class FenceTests(TestServer server) : IAsyncLifetime
     {
         (await _floor.InsistAsync(Ann, Fill(K3, NewId(), at: Ago(2)))).Stored();
 
-        var refused = await Assert.ThrowsAsync<PostgresException>(() =>
-            _floor.AsOwnerAsync(
-                "INSERT INTO tank_occupancies (tank_id, batch_id, during) SELECT tank_id, batch_id, tstzrange(now() - interval '1 h', NULL) FROM tank_occupancies"
-            )
-        );
+        var refused = await Assert.ThrowsAsync<PostgresException>(() => _floor.AsOwnerAsync(SecondBatch));
 
         Assert.Equal("ex_tank_occupancies_one_batch_at_a_time", refused.ConstraintName);
+    }
+
+    [Fact]
+    public async Task Without_the_exclusion_the_table_would_take_two()
+    {
+        (await _floor.InsistAsync(Ann, Fill(K3, NewId(), at: Ago(2)))).Stored();
+        await _floor.AsOwnerAsync(
+            "ALTER TABLE tank_occupancies DROP CONSTRAINT ex_tank_occupancies_one_batch_at_a_time"
+        );
+
+        await _floor.AsOwnerAsync(SecondBatch);
+
+        Assert.Equal(2L, await _floor.AskAsync<long>("SELECT count(*) FROM tank_occupancies"));
+    }
+
+    [Fact]
+    public async Task Only_what_is_there_at_the_end_of_a_transaction_counts()
+    {
+        (await _floor.InsistAsync(Ann, Fill(K3, NewId(), at: Ago(2)))).Stored();
+        const string Corrects =
+            $"{SecondBatch}; DELETE FROM tank_occupancies WHERE lower(during) < now() - interval '90 min'";
+
+        await Assert.ThrowsAsync<PostgresException>(() =>
+            _floor.AsOwnerAsync($"BEGIN; SET CONSTRAINTS ALL IMMEDIATE; {Corrects}; COMMIT")
+        );
+        await _floor.AsOwnerAsync($"BEGIN; {Corrects}; COMMIT");
+
+        Assert.Equal(1L, await _floor.AskAsync<long>("SELECT count(*) FROM tank_occupancies"));
     }
 
     [Fact]
@@ -77,6 +103,31 @@ public sealed class FenceTests(TestServer server) : IAsyncLifetime
         );
 
         Assert.Equal("krausened v1, noted v2", refused.Kinds);
+    }
+
+    [Fact]
+    public async Task It_starts_on_the_kinds_it_knows()
+    {
+        await _floor.AsOwnerAsync("INSERT INTO entry_kinds (kind, version) VALUES ('noted', 1)");
+
+        await Migrator.MigrateAsync(_floor.Connections.Owner, "Europe/Berlin", Stop);
+    }
+
+    [Fact]
+    public async Task A_kind_that_the_table_of_kinds_lacks_cannot_be_written_past_it()
+    {
+        await _floor.SendAsync(Note(K3, "a"));
+        const string Unknown = """
+            INSERT INTO entries SELECT (jsonb_populate_record(e, jsonb_build_object('id', gen_random_uuid(), 'seq', 99, 'kind', 'krausened'))).*
+            FROM entries e
+            """;
+
+        var refused = await Assert.ThrowsAsync<PostgresException>(() => _floor.AsOwnerAsync(Unknown));
+        Assert.Equal("fk_entries_entry_kinds_kind_version", refused.ConstraintName);
+
+        // Without that, a start would not hear of it.
+        await _floor.AsOwnerAsync($"ALTER TABLE entries DROP CONSTRAINT {refused.ConstraintName}; {Unknown}");
+        await Migrator.MigrateAsync(_floor.Connections.Owner, "Europe/Berlin", Stop);
     }
 
     [Fact]
@@ -116,16 +167,13 @@ public sealed class FenceTests(TestServer server) : IAsyncLifetime
     }
 
     [Fact]
-    public async Task Whoever_listens_is_told_the_number()
+    public async Task A_state_that_says_it_is_of_this_fold_is_believed_however_wrong()
     {
-        await using var listener = await _floor.Database.OpenConnectionAsync(Stop);
-        await listener.DoAsync("LISTEN floor", Stop);
-        List<string> heard = [];
-        listener.Notification += (_, told) => heard.Add(told.Payload);
+        (await _floor.InsistAsync(Ann, Fill(K3, NewId(), at: Ago(2)))).Stored();
+        await _floor.AsOwnerAsync("UPDATE states SET state = state - 'contents'");
 
-        var stored = (await _floor.SendAsync(Note(K3, "a"))).Stored();
-        await listener.WaitAsync(Stop);
+        await Migrator.MigrateAsync(_floor.Connections.Owner, "Europe/Berlin", Stop);
 
-        Assert.Contains($"entry {stored[0].Seq}", heard);
+        Assert.False((await _floor.TankAsync(K3)).HoldsBeer);
     }
 }

@@ -65,6 +65,28 @@ public sealed class LateTests(TestServer server) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task With_limits_of_years_a_helper_writes_of_any_day()
+    {
+        House.HouseKeeping house = new(_floor.Database, _floor.Rules);
+        var rules = await house.RulesAsync(Stop);
+        var wide = rules with { HelperBackdates = TimeSpan.FromDays(999), BrewerBackdates = TimeSpan.FromDays(999) };
+        await house.ChangeAsync(wide, Ann.Id, Stop);
+
+        (await _floor.SendAsync(Cem, Warm(12, Ago(25)))).Stored();
+        (await _floor.SendAsync(Ben, Warm(12, Ago(24 * 31)))).Stored();
+    }
+
+    [Fact]
+    public async Task What_changes_nothing_for_later_entries_leaves_nothing_beside_them()
+    {
+        (await _floor.InsistAsync(Ann, Fill(K3, _batch, at: Ago(2)))).Stored();
+
+        (await _floor.InsistAsync(Ann, Warm(12, Ago(3)))).Stored();
+
+        Assert.Equal(0L, await _floor.AskAsync<long>("SELECT count(*) FROM seen_afterwards"));
+    }
+
+    [Fact]
     public async Task As_it_was_is_by_what_is_known_now_or_was_known_then()
     {
         var reading = Warm(20, Ago(3));
@@ -112,6 +134,32 @@ public sealed class LateTests(TestServer server) : IAsyncLifetime
         await _floor.AskAsync<int?>("UPDATE snapshots SET state = state || '{\"closure\": \"sealed\"}' RETURNING 1");
 
         Assert.Equal(Closure.Sealed, (await AsItWasAsync(Ago(0))).Closure); // so it is read, and the test above can fail
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)] // kept, it would hide what was logged late
+    public async Task A_snapshot_is_dropped_when_something_comes_before_it(bool isKept)
+    {
+        var start = Ago(20);
+        (
+            await _floor.SendAsync([.. Enumerable.Range(0, 200).Select(i => Warm(20, start.AddSeconds(i * 10)))])
+        ).Stored();
+        if (isKept)
+        {
+            await _floor.AsOwnerAsync(
+                """
+                CREATE FUNCTION keep() RETURNS trigger LANGUAGE plpgsql AS 'BEGIN RETURN NULL; END';
+                CREATE TRIGGER tr_keep BEFORE DELETE ON snapshots FOR EACH ROW EXECUTE FUNCTION keep();
+                """
+            );
+        }
+
+        PutOutOfService late = new(K3, "Seal drips") { Id = NewId(), At = start.AddSeconds(5) };
+        (await _floor.SendAsync(late)).Stored();
+
+        Assert.Equal(isKept, (await AsItWasAsync(Ago(0))).OutOfService is null);
+        Assert.NotNull((await _floor.TankAsync(K3)).OutOfService);
     }
 
     private async Task<TankState> AsItWasAsync(DateTimeOffset at, DateTimeOffset? known = null) =>

@@ -1,5 +1,4 @@
 using BrewFloor.Domain.Tanks;
-using BrewFloor.Domain.Yeast;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.Tests.Postgres;
 using Npgsql;
@@ -125,7 +124,11 @@ public sealed class LockTests(TestServer server) : IAsyncLifetime
     [Fact]
     public async Task Locked_with_its_key_a_tank_could_not_be_referred_to_meanwhile()
     {
-        await using var held = await Holder.OfAsync(_floor.Database, "SELECT 1 FROM tanks WHERE id = $1 FOR UPDATE", K3);
+        await using var held = await Holder.OfAsync(
+            _floor.Database,
+            "SELECT 1 FROM tanks WHERE id = $1 FOR UPDATE",
+            K3
+        );
         await _floor.AskAsync<int?>("INSERT INTO batches (id, number, version, thing) VALUES ($1, 1, 1, '{}')", K3);
 
         var failed = await Assert.ThrowsAsync<PostgresException>(() =>

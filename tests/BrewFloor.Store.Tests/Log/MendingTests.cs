@@ -1,8 +1,10 @@
+using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.Tests.Postgres;
+using Npgsql;
 using UnitsNet;
 using static BrewFloor.Store.Tests.Postgres.FreshFloor;
 
@@ -73,6 +75,27 @@ public sealed class MendingTests(TestServer server) : IAsyncLifetime
             2L,
             await _floor.AskAsync<long>("SELECT count(*) FROM handed_over WHERE kind = 'yeast-given' AND until IS NULL")
         );
+    }
+
+    [Fact]
+    public async Task Only_a_changed_handover_walks_on_to_the_next_tank()
+    {
+        await RackAsync(850);
+        Racked onwards = new(P2, B1, _batch, Litres(800), Litres(50)) { Id = NewId(), At = Ago(3) };
+        (await _floor.InsistAsync(Ann, onwards)).Stored();
+        await using var held = await Holder.OfTankAsync(_floor.Database, B1);
+        FloorLog hasty = new(_floor.Database, _floor.Rules) { Locks = new() { Patience = TimeSpan.FromSeconds(0.1) } };
+
+        // Both are K3's alone; what it hands to P2, and that to B1, is whether it met something.
+        TemperatureTaken warm = new(K3, Temperature.FromDegreesCelsius(18)) { Id = NewId(), At = Ago(7) };
+        (await hasty.AppendAsync(Request(Ann, warm), Stop)).Stored();
+        Exposed exposed = new(K3, ExposureKind.Allergen, "wheat") { Id = NewId(), At = Ago(7) };
+        var failed = await Assert.ThrowsAsync<PostgresException>(() => hasty.AppendAsync(Request(Ann, exposed), Stop));
+
+        Assert.Equal(PostgresErrorCodes.LockNotAvailable, failed.SqlState);
+        await held.LetGoAsync();
+        (await _floor.InsistAsync(Ann, exposed)).Stored();
+        Assert.Contains("wheat", (await _floor.TankAsync(B1)).ExposedTo.Select(e => e.What));
     }
 
     [Fact]

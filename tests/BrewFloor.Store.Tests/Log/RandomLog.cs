@@ -90,7 +90,11 @@ internal sealed class RandomLog(FreshFloor floor, int seed)
     }
 
     /// <summary>The whole log as stored, folded from nothing: by the domain's own words, not by the door's.</summary>
-    public async Task<ImmutableDictionary<Subject, State>> FoldedAsync()
+    public async Task<ImmutableDictionary<Subject, State>> FoldedAsync() =>
+        PlayedFloor.Fold(AsItStands.Of(await LinesAsync()));
+
+    /// <summary>The whole log as stored.</summary>
+    public async Task<IReadOnlyList<(long Seq, LogEntry Entry)>> LinesAsync()
     {
         await using var connection = await floor.Database.OpenConnectionAsync(Stop);
         await using var batch = connection.CreateBatch();
@@ -102,7 +106,7 @@ internal sealed class RandomLog(FreshFloor floor, int seed)
             log.Add(Line(reader));
         }
 
-        return PlayedFloor.Fold(AsItStands.Of(log));
+        return log;
     }
 
     private static (long, LogEntry) Line(NpgsqlDataReader reader)

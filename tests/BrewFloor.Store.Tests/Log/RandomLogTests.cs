@@ -54,6 +54,39 @@ public sealed class RandomLogTests(TestServer server, ITestOutputHelper output) 
     }
 
     [Fact]
+    public async Task With_any_rule_of_the_order_left_out_the_log_folds_to_something_else()
+    {
+        var log = new RandomLog(_floor, seed: 121);
+        await log.PlayAsync(l => l.Random.Stored.Count >= 400 && l.BackDated >= 40);
+        var (lines, kept) = (await log.LinesAsync(), await log.KeptAsync());
+        var seqs = lines.ToDictionary(l => l.Entry.Id, l => l.Seq);
+        LogEntry[] standing = [.. AsItStands.Of(lines)];
+
+        AssertSame(PlayedFloor.Fold(standing), kept);
+        AssertOther(PlayedFloor.Fold(standing.OrderBy(entry => seqs[entry.Id])), kept); // as written, not as it happened
+        AssertOther(PlayedFloor.Fold(AsItStands.Of(lines.Where(l => l.Entry is not Corrected))), kept);
+        AssertOther(PlayedFloor.Fold(AsItStands.Of(lines.Where(l => l.Entry is not Struck))), kept);
+        AssertOther(FoldedApart(standing), kept);
+    }
+
+    // Nobody hands anything over.
+    private static ImmutableDictionary<Subject, State> FoldedApart(IEnumerable<LogEntry> entries) =>
+        entries.Aggregate(
+            ImmutableDictionary<Subject, State>.Empty,
+            (states, entry) =>
+                states.SetItems(
+                    entry
+                        .Subjects.Distinct()
+                        .Select(s =>
+                            KeyValuePair.Create(s, (states.GetValueOrDefault(s) ?? Things.Blank(s)).After(entry))
+                        )
+                )
+        );
+
+    private static void AssertOther(ImmutableDictionary<Subject, State> folded, Dictionary<Subject, string> kept) =>
+        Assert.ThrowsAny<Xunit.Sdk.XunitException>(() => AssertSame(folded, kept));
+
+    [Fact]
     public async Task The_whole_log_folded_anew_keeps_the_same_states_and_what_was_handed_over()
     {
         var log = new RandomLog(_floor, seed: 120);

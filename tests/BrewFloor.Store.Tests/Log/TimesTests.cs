@@ -1,4 +1,3 @@
-using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.Tests.Postgres;
@@ -105,6 +104,6 @@ public sealed class TimesTests(TestServer server) : IAsyncLifetime
         Assert.Equal(1, await _floor.WaitingAsync(1));
         var meanwhile = await _floor.AskAsync<DateTime>("SELECT clock_timestamp()");
         await held.LetGoAsync();
-        return (await waits).Stored()[0].At >= meanwhile;
+        return (await waits).Stored()[0].At.UtcDateTime >= meanwhile;
     }
 }

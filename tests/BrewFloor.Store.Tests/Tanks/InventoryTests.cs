@@ -81,6 +81,60 @@ public sealed class InventoryTests(TestServer server) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task An_edit_waits_for_whoever_writes_about_the_tank()
+    {
+        var tank = await ReadAsync();
+        await using var held = await Holder.OfTankAsync(_floor.Database, K3);
+
+        var edit = _floor.Inventory.EditAsync(tank with { Name = "Left" }, Ben, Stop);
+        Assert.Equal(1, await _floor.WaitingAsync(1));
+        Assert.IsType<Edited.Done>( // another tank's doesn't
+            await _floor.Inventory.EditAsync(
+                (await _floor.Reader.TankAsync("P2", Stop))!.Floor.Tanks[0].Thing,
+                Ben,
+                Stop
+            )
+        );
+
+        await held.LetGoAsync();
+        Assert.IsType<Edited.Done>(await edit);
+    }
+
+    [Fact]
+    public async Task Without_the_index_a_code_would_be_used_twice()
+    {
+        await _floor.AsOwnerAsync("DROP INDEX ix_tanks_code");
+
+        Assert.IsType<Edited.Done>(await _floor.Inventory.AddAsync(ATank(NewId(), "k3", 60), Ann, Stop));
+    }
+
+    [Fact]
+    public async Task A_new_geometry_leaves_what_was_read_by_level_as_it_was_read()
+    {
+        var batch = NewId();
+        (await _floor.InsistAsync(Ann, Fill(K3, batch, litres: 600, at: Ago(2)))).Stored();
+        var tank = await ReadAsync();
+        var level = Length.FromMillimeters(750);
+        LevelMeasured read = new(K3, tank.Strapping.VolumeAt(level).Value)
+        {
+            Id = NewId(),
+            BatchId = batch,
+            Level = level,
+            TankVersion = tank.Version,
+        };
+        (await _floor.InsistAsync(Ann, read)).Stored();
+        var before = (await _floor.TankAsync(K3)).Contents.Volume!.Value.Liters;
+
+        var larger = tank with { Strapping = ATank(K3, "K3", 1500).Strapping };
+        Assert.IsType<Edited.Done>(await _floor.Inventory.EditAsync(larger, Ann, Stop));
+        await using var owner = StoreSetup.DataSource(_floor.Connections.Owner);
+        await Store.Log.Refolding.AllAsync(owner, Stop);
+
+        Assert.Equal(before, (await _floor.TankAsync(K3)).Contents.Volume!.Value.Liters);
+        Assert.NotEqual(before, larger.Strapping.VolumeAt(level).Value.Liters); // read anew, it would be another volume
+    }
+
+    [Fact]
     public async Task A_retired_tank_takes_notes_only()
     {
         await RetireAsync();

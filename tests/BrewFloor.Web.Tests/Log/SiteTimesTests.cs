@@ -23,6 +23,13 @@ public class SiteTimesTests
         );
 
     [Fact]
+    public void Asked_without_saying_what_time_it_is_an_ambiguous_hour_may_be_one_that_has_not_come() =>
+        Assert.Equal(
+            Utc(2026, 10, 25, 1, 30), // at 00:45 UTC that lies ahead
+            new DateTimeOffset(TimeZoneInfo.ConvertTimeToUtc(new DateTime(2026, 10, 25, 2, 30, 0), Berlin))
+        );
+
+    [Fact]
     public void A_skipped_hour_gets_a_sentence() =>
         Assert.Equal(
             new Refusal("skipped-hour", "when", "2026-03-29 02:30", ""),

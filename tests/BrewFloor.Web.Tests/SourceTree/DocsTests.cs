@@ -58,6 +58,17 @@ public class DocsTests
         Assert.Equal(["brew"], Words.CommandsIn("`./brewfloor brew` and `./brewfloor test`").Except(Commands));
 
     [Fact]
+    public void Every_test_that_the_rules_of_the_log_name_is_there() =>
+        Assert.Empty(TestsNamedIn(Tree.Read("docs/log.md")).Except(Tests()));
+
+    [Fact]
+    public void The_check_of_named_tests_can_fail() =>
+        Assert.Equal(
+            ["A_test_of_nothing"],
+            TestsNamedIn("`A_test_of_nothing`, `The_check_of_named_tests_can_fail`").Except(Tests())
+        );
+
+    [Fact]
     public void Every_command_of_the_script_is_told_by_its_usage_and_in_a_doc()
     {
         Assert.Equal(
@@ -78,6 +89,15 @@ public class DocsTests
     [Fact]
     public void The_settings_check_can_fail() =>
         Assert.Equal(["BREWFLOOR_" + "NOWHERE"], Words.VariablesIn("echo $BREWFLOOR_" + "NOWHERE").Except(Variables()));
+
+    private static IEnumerable<string> TestsNamedIn(string text) =>
+        text.Split('`').Where(word => word.Count(c => c is '_') > 1 && !word.Any(char.IsWhiteSpace));
+
+    private static IEnumerable<string> Tests() =>
+        Tree.FilesIn("tests/", "Tests.cs")
+            .SelectMany(file => Tree.Read(file).Split('\n'))
+            .Where(line => line.TrimStart().StartsWith("public ", StringComparison.Ordinal))
+            .SelectMany(line => line.Split(' ', '('));
 
     private static IEnumerable<string> Variables() =>
         Tree.FilesIn("src/", ".cs", ".json")
