@@ -52,6 +52,10 @@ public sealed class Visit : IAsyncDisposable
     public async Task<IResponse> OpenAsync(string path) =>
         (await Page.GotoAsync(path, new() { WaitUntil = WaitUntilState.Load }))!;
 
+    /// <summary>As a page stands when our script was lost on the way; what examines the page still runs.</summary>
+    public Task WithoutFloorScriptAsync() =>
+        Page.RouteAsync("**/floor*.js", route => route.FulfillAsync(new() { ContentType = "text/javascript" }));
+
     /// <summary>A field by the words above it; of several alike, the first.</summary>
     public Task TypeAsync(string label, string text) => Field(label).FillAsync(text);
 

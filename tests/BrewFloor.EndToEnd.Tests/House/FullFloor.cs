@@ -1,0 +1,108 @@
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
+using BrewFloor.Domain.Yeast;
+using BrewFloor.Store.Tests.Postgres;
+using static BrewFloor.EndToEnd.Tests.House.SomeEntries;
+
+namespace BrewFloor.EndToEnd.Tests.House;
+
+/// <summary>A floor on an ordinary day: a tank of each kind, beer in some, yeast on the shelf, jobs, and something done anyway.</summary>
+public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLifetime
+{
+    private static readonly Guid FermentingBatch = Guid.CreateVersion7();
+    private static readonly Guid FinishedBatch = Guid.CreateVersion7();
+
+    public FloorApp App { get; } = new(server, chromium);
+
+    public IReadOnlyList<string> Codes { get; private set; } = [];
+
+    public IReadOnlyList<int> Batches { get; private set; } = [];
+
+    public IReadOnlyList<int> Cultures { get; private set; } = [];
+
+    public IReadOnlyList<Guid> Jobs { get; private set; } = [];
+
+    /// <summary>An entry as any other.</summary>
+    public Guid Reading { get; } = Guid.CreateVersion7();
+
+    /// <summary>One that is still to be answered for.</summary>
+    public Guid DoneAnyway { get; } = Guid.CreateVersion7();
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    public async ValueTask InitializeAsync()
+    {
+        await App.InitializeAsync();
+        var fermenting = await App.AddTankAsync(SomeTanks.Conical, "F1");
+        await App.LogAsync(Fermenting(fermenting));
+        var finished = await App.AddTankAsync(SomeTanks.PressureRated, "P1");
+        await App.LogAsync(Finished(finished));
+        var bright = await App.AddTankAsync(SomeTanks.Bright, "B1");
+        await App.LogAsync(Found(bright, Soil.Sanitized, 3));
+        var plastic = await App.AddTankAsync(SomeTanks.PlasticConical, "C1");
+        await App.LogAsync(Found(plastic, Soil.Soiled, 50));
+        var bucket = await App.AddTankAsync(SomeTanks.Bucket, "U1");
+        await App.LogAsync(Found(bucket, Soil.Clean), new PutOutOfService(bucket.Id, "Cracked tap"));
+        await App.AddTankAsync(SomeTanks.Bucket, "NEW"); // nothing was ever logged on it
+        Codes = [fermenting.Code, finished.Code, bright.Code, plastic.Code, bucket.Code, "NEW"];
+        await LookAroundAsync();
+    }
+
+    public ValueTask DisposeAsync() => App.DisposeAsync();
+
+    private LogEntry[] Fermenting(Tank tank)
+    {
+        var jar = Guid.CreateVersion7();
+        return
+        [
+            Found(tank, Soil.Clean, 60), // not sanitized: what follows was done anyway
+            Received(jar, 70),
+            Fill(tank, FermentingBatch, 48) with
+            {
+                Id = DoneAnyway,
+            },
+            new Pitched(
+                tank.Id,
+                FermentingBatch,
+                [new CulturePitched(jar, YeastAmount.Of(UnitsNet.Volume.FromMilliliters(900)))]
+            )
+            {
+                At = FloorApp.Ago(46),
+            },
+            Gravity(tank, FermentingBatch, 1.047, 30),
+            Gravity(tank, FermentingBatch, 1.038, 18) with
+            {
+                Note = "Smells of bread and a little of pears, as it should on the second day.",
+            },
+            Gravity(tank, FermentingBatch, 1.031, 6) with
+            {
+                Id = Reading,
+            },
+            new TemperatureSet(tank.Id, SomeTanks.Celsius(19)) { BatchId = FermentingBatch, At = FloorApp.Ago(40) },
+            new TemperatureTaken(tank.Id, SomeTanks.Celsius(19.4)) { At = FloorApp.Ago(5) },
+        ];
+    }
+
+    private static LogEntry[] Finished(Tank tank) =>
+        [
+            Found(tank, Soil.Sanitized, 301),
+            Fill(tank, FinishedBatch, 300, "A beer with rather a long name, brewed for the harvest"),
+            Pitch(tank, FinishedBatch, 299),
+            Gravity(tank, FinishedBatch, 1.010, 80),
+            Gravity(tank, FinishedBatch, 1.010, 26),
+            new Dumped(tank.Id, FinishedBatch, Sediment.Yeast, SomeTanks.Litres(1.2)) { At = FloorApp.Ago(20) },
+            new PressureTaken(tank.Id, UnitsNet.Pressure.FromKilopascals(60)) { At = FloorApp.Ago(4) },
+        ];
+
+    private async Task LookAroundAsync()
+    {
+        Batches =
+        [
+            .. (await App.Reader.BatchesAsync(before: null, 200, Stop)).Floor.Batches.Select(b => b.Thing.Number),
+        ];
+        Cultures = [.. (await App.Reader.CulturesAsync(Stop)).Floor.Cultures.Select(c => c.Thing.Number)];
+        Jobs = [.. (await App.Reader.JobsAsync(Stop)).Jobs.Select(job => job.Id)];
+    }
+}

@@ -1,0 +1,98 @@
+using BrewFloor.EndToEnd.Tests.House;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.AspNetCore.Routing.Patterns;
+
+namespace BrewFloor.EndToEnd.Tests.Shell;
+
+/// <summary>Every page, in every theme, on a phone: nothing for the accessibility checker to say, nothing to push sideways.</summary>
+public sealed class EveryPageTests(FullFloor floor) : IClassFixture<FullFloor>
+{
+    public static TheoryData<string, bool> Looks =>
+        new()
+        {
+            { "light", true },
+            { "dark", true },
+            { "sunlight", true },
+            { "light", false },
+        };
+
+    private IReadOnlyList<Microsoft.AspNetCore.Http.Endpoint> Endpoints =>
+        floor.App.Services.GetRequiredService<EndpointDataSource>().Endpoints;
+
+    [Fact]
+    public void Every_page_is_in_the_list_and_the_list_names_nothing_that_is_gone()
+    {
+        Assert.Empty(Pages.Forgotten(Endpoints));
+        Assert.Empty(Pages.Gone(Endpoints));
+    }
+
+    [Fact]
+    public void A_page_that_is_forgotten_is_found()
+    {
+        var added = new RouteEndpointBuilder(_ => Task.CompletedTask, RoutePatternFactory.Parse("/brand-new"), 0);
+
+        Assert.Equal(["/brand-new"], Pages.Forgotten([.. Endpoints, added.Build()]));
+        Assert.Contains("/jobs", Pages.Gone([]));
+    }
+
+    [Theory]
+    [MemberData(nameof(Looks))]
+    public async Task A_phone_shows_it_to_everybody_and_never_sideways(string theme, bool isScripted)
+    {
+        await using var olga = await floor.App.VisitAsync(FloorApp.Owner, Screen.Phone with { Theme = theme });
+        if (!isScripted)
+        {
+            await olga.WithoutFloorScriptAsync();
+        }
+
+        var found = new List<string>();
+        foreach (var path in Pages.AllOf(floor))
+        {
+            await olga.OpenAsync(path);
+            await olga.ShotIfWantedAsync($"page{Name(path)}-{theme}");
+            found.AddRange(await Violations.OnAsync(olga));
+            found.AddRange(await Measures.TooWideAsync(olga, 360));
+            found.AddRange(await Measures.TooWideAsync(olga, 390));
+        }
+
+        Assert.Empty(found);
+    }
+
+    [Fact]
+    public async Task A_desk_shows_it_to_everybody()
+    {
+        await using var olga = await floor.App.VisitAsync(FloorApp.Owner, Screen.Desk);
+        var found = new List<string>();
+        foreach (var path in Pages.AllOf(floor))
+        {
+            await olga.OpenAsync(path);
+            await olga.ShotIfWantedAsync($"page{Name(path)}-desk");
+            found.AddRange(await Violations.OnAsync(olga));
+            found.AddRange(await Measures.TooWideAsync(olga, Screen.Desk.Width));
+        }
+
+        Assert.Empty(found);
+    }
+
+    [Fact]
+    public async Task What_is_too_wide_or_hard_to_read_is_found()
+    {
+        await using var olga = await floor.App.VisitAsync(FloorApp.Owner, Screen.Phone);
+        await olga.OpenAsync("/jobs");
+        await olga.Page.EvaluateAsync(
+            """
+            () => document.querySelector('main').insertAdjacentHTML('beforeend',
+              '<p style="min-inline-size: 391px; color: var(--line)">Hardly there, and too wide</p>')
+            """
+        );
+
+        Assert.Contains(
+            await Violations.OnAsync(olga),
+            line => line.Contains("color-contrast", StringComparison.Ordinal)
+        );
+        Assert.NotEmpty(await Measures.TooWideAsync(olga, 390));
+    }
+
+    private static string Name(string path) =>
+        path is "/" ? "-floor" : path.Replace('/', '-').Replace('?', '-').Replace('=', '-');
+}
