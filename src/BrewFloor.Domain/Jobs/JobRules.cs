@@ -12,7 +12,10 @@ public delegate IEnumerable<Job> BatchRule(Batch batch, BatchState state, HouseR
 
 public delegate IEnumerable<Job> CultureRule(Culture culture, CultureState state, HouseRules rules, DateTimeOffset now);
 
-/// <summary>All rules that make jobs. A rule reads one subject, so that whoever holds its lock may write its jobs.</summary>
+/// <summary>
+/// All rules that make jobs. A rule reads the state of one subject, so that whoever holds its lock may write its jobs; what the
+/// tanks are that a batch lies in is known beside it.
+/// </summary>
 public static class JobRules
 {
     public static readonly Listed<TankRule> OfTanks =
@@ -26,14 +29,10 @@ public static class JobRules
         AnswerForIt.For,
     ];
 
-    public static readonly Listed<BatchRule> OfBatches =
-    [
-        DumpTrub.For,
-        DumpYeast.For,
-        HarvestYeast.For,
-        TakeGravity.For,
-        AnswerForIt.For,
-    ];
+    /// <summary>About what settles in a cone: nothing can be let out of a tank without one.</summary>
+    public static readonly Listed<BatchRule> OfCones = [DumpTrub.For, DumpYeast.For];
+
+    public static readonly Listed<BatchRule> OfBatches = [HarvestYeast.For, TakeGravity.For, AnswerForIt.For];
 
     public static readonly Listed<CultureRule> OfCultures =
     [
@@ -43,11 +42,12 @@ public static class JobRules
     ];
 
     /// <summary>Every job open on a subject, also those that come due later.</summary>
+    /// <param name="floor">With the subject; with a batch, the tanks it lies in.</param>
     public static Listed<Job> For(Floor floor, Subject subject, DateTimeOffset now) =>
         subject.Kind switch
         {
             SubjectKind.Tank => For(floor.Tank(subject.Id), floor.Rules, now),
-            SubjectKind.Batch => For(floor.Batch(subject.Id), floor.Rules, now),
+            SubjectKind.Batch => For(floor.Batch(subject.Id), floor, now),
             SubjectKind.Culture => For(floor.Culture(subject.Id), floor.Rules, now),
             _ => [],
         };
@@ -55,8 +55,13 @@ public static class JobRules
     private static Listed<Job> For((Tank Thing, TankState State) tank, HouseRules rules, DateTimeOffset now) =>
         tank.Thing.IsRetired ? [] : [.. OfTanks.SelectMany(rule => rule(tank.Thing, tank.State, rules, now))];
 
-    private static Listed<Job> For((Batch Thing, BatchState State) batch, HouseRules rules, DateTimeOffset now) =>
-        [.. OfBatches.SelectMany(rule => rule(batch.Thing, batch.State, rules, now))];
+    private static Listed<Job> For((Batch Thing, BatchState State) batch, Floor floor, DateTimeOffset now) =>
+        [
+            .. OfCones
+                .SelectMany(rule => rule(batch.Thing, batch.State, floor.Rules, now))
+                .Where(job => floor.Tank(job.TankId!.Value).Thing.HasCone),
+            .. OfBatches.SelectMany(rule => rule(batch.Thing, batch.State, floor.Rules, now)),
+        ];
 
     private static Listed<Job> For((Culture Thing, CultureState State) culture, HouseRules rules, DateTimeOffset now) =>
         [.. OfCultures.SelectMany(rule => rule(culture.Thing, culture.State, rules, now))];

@@ -103,6 +103,10 @@ public sealed record Tank(Guid Id, string Code)
     /// <summary>To the brim, in L.</summary>
     public Volume Total => Strapping.Total;
 
+    /// <summary>Sediment gathers over the outlet and can be let out from under the beer.</summary>
+    public bool HasCone =>
+        Type is TankType.ConicalFermenter or TankType.PressureRatedConical or TankType.PlasticConical;
+
     public bool IsStainless => Material is Material.Stainless;
 
     public bool IsRetired => RetiredOn is not null;

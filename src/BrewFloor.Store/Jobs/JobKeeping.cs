@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.House;
 using BrewFloor.Domain.Jobs;
 using BrewFloor.Domain.Log;
@@ -34,13 +35,18 @@ internal sealed class JobKeeping(IReadOnlyCollection<OpenJob> open, DateTimeOffs
     {
         foreach (var subject in subjects)
         {
-            var jobs = JobRules.For(things.Floor(rules, states, [subject]), subject, now);
+            var jobs = JobRules.For(things.Floor(rules, states, [subject, .. TanksOf(subject, states)]), subject, now);
             var stand = open.Where(o => o.Job.Subject == subject).ToArray();
             _anew.AddRange(jobs.Where(job => !stand.Any(o => IsTheSame(o, job))));
             _gone.AddRange(stand.Where(o => !jobs.Any(job => IsOne(o.Job, job))));
             NextEdges[subject] = jobs.Select(job => job.NextEdge(now)).Min();
         }
     }
+
+    private static IEnumerable<Subject> TanksOf(Subject subject, IReadOnlyDictionary<Subject, State> states) =>
+        states.GetValueOrDefault(subject) is BatchState batch
+            ? batch.InTanks.Select(beer => Subject.Tank(beer.TankId))
+            : [];
 
     /// <summary>Adds the statements that make it so.</summary>
     /// <param name="struck">Entries that the request strikes: what they caused resolves as struck.</param>

@@ -40,6 +40,12 @@ internal sealed class Opened
 /// <summary>Locks the subjects and reads them: one round trip, in which every statement sees what the one before waited for.</summary>
 internal static class Opening
 {
+    /// <summary>What the tanks are that hold a batch's beer, though nothing is said about them: its jobs depend on it.</summary>
+    private const string TanksOfBatches = """
+        SELECT id, 0, version, thing FROM tanks
+        WHERE id IN (SELECT tank_id FROM tank_occupancies WHERE batch_id = ANY($1) AND upper_inf(during))
+        """;
+
     /// <param name="entries">Ids of the request's entries.</param>
     /// <param name="named">Ids of entries it names.</param>
     public static async Task<Opened> ReadAsync(
@@ -86,6 +92,8 @@ internal static class Opening
         {
             batch.Add(Question(table), ids);
         }
+
+        batch.Add(TanksOfBatches, Ids(subjects, SubjectKind.Batch));
 
         // After the things: what the same request brought a moment ago is then never seen without its entry.
         batch.Add("SELECT id, hash, seq, at FROM entries WHERE id = ANY($1)", entries);
@@ -141,6 +149,12 @@ internal static class Opening
         {
             await reader.NextResultAsync(stop);
             await ReadThingsAsync(opened, kind, reader, stop);
+        }
+
+        await reader.NextResultAsync(stop);
+        while (await reader.ReadAsync(stop))
+        {
+            AddThing(opened.Things, SubjectKind.Tank, reader);
         }
 
         await reader.NextResultAsync(stop);

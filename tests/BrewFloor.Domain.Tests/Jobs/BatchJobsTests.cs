@@ -1,6 +1,7 @@
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Jobs;
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 using static BrewFloor.Domain.Tests.Tanks.BeerLogs;
 using static BrewFloor.Domain.Tests.Tanks.TankLogs;
@@ -101,6 +102,21 @@ public class BatchJobsTests
 
         Assert.Empty(Jobs(DumpTrub.Rule, floor, Day(12)));
         Assert.Empty(Jobs(DumpYeast.Rule, floor, Day(12)));
+    }
+
+    [Theory]
+    [InlineData(TankType.ConicalFermenter, true)]
+    [InlineData(TankType.PressureRatedConical, true)]
+    [InlineData(TankType.PlasticConical, true)]
+    [InlineData(TankType.Bucket, false)]
+    [InlineData(TankType.BrightTank, false)]
+    public void Only_a_tank_with_a_cone_is_asked_for_its_trub_and_its_yeast(TankType type, bool asks)
+    {
+        var floor = After([.. Finished.Where(e => e is not Domain.Batches.Dumped)]);
+        floor = floor with { Tanks = [.. floor.Tanks.Select(t => (t.Thing with { Type = type }, t.State))] };
+
+        Assert.Equal(asks, Jobs(DumpTrub.Rule, floor, Day(11)).Any());
+        Assert.Equal(asks, Jobs(DumpYeast.Rule, floor, Day(11)).Any());
     }
 
     [Fact]

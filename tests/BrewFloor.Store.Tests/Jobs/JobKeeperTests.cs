@@ -32,6 +32,22 @@ public sealed class JobKeeperTests(TestServer server) : IAsyncLifetime
         Assert.Equal("done", await HowAsync());
     }
 
+    [Theory]
+    [InlineData(TankType.ConicalFermenter, 1)]
+    [InlineData(TankType.Bucket, 0)]
+    public async Task Trub_is_asked_of_a_cone_and_of_no_bucket_whoever_looks_at_the_batch(TankType type, int jobs)
+    {
+        var tank = NewId();
+        await _floor.Inventory.AddAsync(ATank(tank, "T9", 1200) with { Type = type }, Ann, Stop);
+        (await _floor.InsistAsync(Ann, Fill(tank, _batch, at: Ago(3)))).Stored();
+        Assert.Equal(jobs, await TrubJobsAsync());
+
+        (await _floor.SendAsync(new Noted(Subject.Batch(_batch)) { Id = NewId(), Note = "Smells of hops" })).Stored();
+        await _floor.Jobs.SweepAsync(Ago(-200), Stop);
+
+        Assert.Equal(jobs, await TrubJobsAsync());
+    }
+
     [Fact]
     public async Task A_struck_cause_resolves_its_job_as_struck()
     {
@@ -195,6 +211,9 @@ public sealed class JobKeeperTests(TestServer server) : IAsyncLifetime
 
     private async Task<OpenJob?> WashingAsync() =>
         (await _floor.Reader.JobsAsync(Stop)).Jobs.FirstOrDefault(j => j.Job.Rule is WashSoiledTank.Rule);
+
+    private async Task<int> TrubJobsAsync() =>
+        (await _floor.Reader.JobsAsync(Stop)).Jobs.Count(j => j.Job.Rule is DumpTrub.Rule);
 
     private Task<string?> HowAsync() =>
         _floor.AskAsync<string>("SELECT resolved FROM jobs WHERE rule = $1", WashSoiledTank.Rule);
