@@ -5,6 +5,7 @@ using BrewFloor.Store.Log;
 using BrewFloor.Store.People;
 using BrewFloor.Store.PrivateServer;
 using BrewFloor.Store.Tanks;
+using BrewFloor.Store.Yeast;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Npgsql;
@@ -32,6 +33,7 @@ public static class StoreSetup
             .AddSingleton<JobKeeper>()
             .AddSingleton<Inventory>()
             .AddSingleton<BatchBook>()
+            .AddSingleton<CultureBook>()
             .AddSingleton<HouseKeeping>()
             .AddSingleton<DueJobs>()
             .AddSingleton<Accounts>()

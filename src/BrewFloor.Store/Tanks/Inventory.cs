@@ -3,7 +3,6 @@ using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Store.House;
-using BrewFloor.Store.Jobs;
 using BrewFloor.Store.Log;
 using Npgsql;
 
@@ -29,9 +28,7 @@ public sealed record Change<T>(T Thing, DateTimeOffset At, Guid By);
 /// <summary>The tanks of the house: added, changed, retired; never deleted, and no code is used twice.</summary>
 public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
 {
-    private const string History = """
-        INSERT INTO thing_changes (kind, thing_id, version, at, by, thing) VALUES ('tank', $1, $2, clock_timestamp(), $3, $4)
-        """;
+    private readonly ThingEdit _edit = new(database, rules);
 
     /// <summary>A code as it is stored: what somebody types in small letters is the same code.</summary>
     public static string Code(string typed) => typed.Trim().ToUpperInvariant();
@@ -56,8 +53,7 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
                 tank.Code,
                 Statements.Jsonb(thing)
             );
-            batch.Add(History, tank.Id, 1, by.Id, Statements.Jsonb(thing));
-            batch.Add("SELECT pg_notify('floor', $1)", $"thing tank {tank.Id}");
+            ThingEdit.Record(batch, Subject.Tank(tank.Id), 1, by, thing);
             await batch.ExecuteNonQueryAsync(stop);
             return new Edited.Done(1);
         }
@@ -72,38 +68,8 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
     }
 
     /// <param name="tank">As it should be, with the version it was read at. Its code never changes.</param>
-    public async Task<Edited> EditAsync(Tank tank, Author by, CancellationToken stop)
-    {
-        await using var connection = await database.OpenConnectionAsync(stop);
-        await using var transaction = await connection.BeginTransactionAsync(stop);
-        var subject = Subject.Tank(tank.Id);
-        var opened = await Opening.ReadAsync(connection, [subject], [], [], rules, Locks.Usual, stop);
-        if (!opened.Things.Has(subject))
-        {
-            return new Edited.Refused([Objection.Impossible("unknown-tank", new Number("id", tank.Id))]);
-        }
-
-        var state = opened.Kept.ToDictionary(k => k.Key, k => k.Value.State);
-        var (before, held) = opened.Things.Floor(opened.Rules, state, [subject]).Tank(tank.Id);
-        if (before.Version != tank.Version)
-        {
-            return new Edited.Overtaken();
-        }
-
-        tank = tank with { Code = before.Code };
-        Listed<Objection> objections = [.. ByWhom(by).Concat(TankEdits.Objections(before, tank, held, by.Role))];
-        if (objections is not [])
-        {
-            return new Edited.Refused(objections);
-        }
-
-        tank = tank with { Version = before.Version + 1 };
-        opened.Things.Add(tank);
-        await StoreAsync(connection, tank, by, stop);
-        await new Relook(connection).WriteAsync(opened, state, subject, stop);
-        await transaction.CommitAsync(stop);
-        return new Edited.Done(tank.Version);
-    }
+    public Task<Edited> EditAsync(Tank tank, Author by, CancellationToken stop) =>
+        _edit.WriteAsync(Subject.Tank(tank.Id), floor => Renew(floor.Tank(tank.Id), tank, by), by, stop);
 
     /// <summary>Newest first.</summary>
     public async Task<Listed<Change<Tank>>> HistoryAsync(Guid tank, CancellationToken stop)
@@ -125,16 +91,23 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
         return [.. changes];
     }
 
-    private static IEnumerable<Objection> ByWhom(Author by) =>
-        by.Role < Role.Brewer || by.IsToken ? [Objection.Impossible("may-not-edit")] : [];
-
-    private static async Task StoreAsync(NpgsqlConnection connection, Tank tank, Author by, CancellationToken stop)
+    private static Renewal Renew((Tank Thing, TankState State) before, Tank tank, Author by)
     {
-        await using var batch = connection.CreateBatch();
-        var thing = Statements.Jsonb(FloorJson.Of(tank));
-        batch.Add("UPDATE tanks SET version = $2, thing = $3 WHERE id = $1", tank.Id, tank.Version, thing);
-        batch.Add(History, tank.Id, tank.Version, by.Id, thing.Clone());
-        batch.Add("SELECT pg_notify('floor', $1)", $"thing tank {tank.Id}");
-        await batch.ExecuteNonQueryAsync(stop);
+        if (before.Thing.Version != tank.Version)
+        {
+            return new Renewal.No(new Edited.Overtaken());
+        }
+
+        var renewed = tank with { Code = before.Thing.Code, Version = before.Thing.Version + 1 };
+        Listed<Objection> objections =
+        [
+            .. ByWhom(by).Concat(TankEdits.Objections(before.Thing, renewed, before.State, by.Role)),
+        ];
+        return objections is []
+            ? new Renewal.Yes(renewed.Version, FloorJson.Of(renewed), things => things.Add(renewed))
+            : new Renewal.No(new Edited.Refused(objections));
     }
+
+    private static Listed<Objection> ByWhom(Author by) =>
+        ThingEdit.MayNot(by)?.Why is Edited.Refused refused ? refused.Objections : [];
 }

@@ -8,7 +8,6 @@ using BrewFloor.Web.Account;
 using BrewFloor.Web.Log;
 using BrewFloor.Web.Shell;
 using Microsoft.AspNetCore.Components;
-using Microsoft.Extensions.Primitives;
 
 namespace BrewFloor.Web.Batches;
 
@@ -17,24 +16,17 @@ public sealed partial class BatchEditPage(
     Wording wording,
     FloorReader reader,
     BatchBook book,
-    TimeProvider clock,
     NavigationManager navigation
 )
 {
     private Batch? _batch;
-    private string _version = "0";
-    private bool _isOvertaken;
     private IReadOnlyList<Field> _fields = [];
-    private IReadOnlyDictionary<string, Refusal> _problems = new Dictionary<string, Refusal>(StringComparer.Ordinal);
 
     [Parameter]
     public int Number { get; set; }
 
     [CascadingParameter]
     public required HttpContext Http { get; set; }
-
-    private IReadOnlyDictionary<string, StringValues>? Posted =>
-        HttpMethods.IsPost(Http.Request.Method) ? Http.Request.Form.ToDictionary(StringComparer.Ordinal) : null;
 
     protected override async Task OnInitializedAsync()
     {
@@ -45,8 +37,6 @@ public sealed partial class BatchEditPage(
         }
 
         _batch = view.Floor.Batches[0].Thing;
-        _version =
-            Posted?.GetValueOrDefault("version").ToString() ?? _batch.Version.ToString(CultureInfo.InvariantCulture);
         _fields =
         [
             new TextField("name") { IsRequired = true, Start = _batch.Name },
@@ -64,15 +54,11 @@ public sealed partial class BatchEditPage(
         ];
     }
 
-    private async Task SaveAsync()
+    private Func<Task<Edited>> Save(FormReader said, int readAt)
     {
-        var said = new FormReader(
-            Posted!,
-            new SiteTimes(wording.Figures.Zone, clock.GetUtcNow(), wording.Figures.Culture)
-        );
         var batch = _batch! with
         {
-            Version = int.TryParse(_version, NumberStyles.None, CultureInfo.InvariantCulture, out var read) ? read : 0,
+            Version = readAt,
             Name = said.RequiredText("name"),
             Style = said.Text("style"),
             Kind = said.Choice<BeerKind>("beer"),
@@ -81,20 +67,7 @@ public sealed partial class BatchEditPage(
             HarvestPlanned = said.Flag("harvest-planned"),
             DryHopsDuringFermentation = said.Flag("hops-while-fermenting"),
         };
-        if (!said.IsFine)
-        {
-            _problems = said.Problems;
-            return;
-        }
-
-        if (await book.EditAsync(batch, Policies.AuthorOf(Http.User), Http.RequestAborted) is Edited.Done)
-        {
-            navigation.NavigateTo($"/batches/{Number}");
-            return;
-        }
-
-        Http.Response.StatusCode = StatusCodes.Status409Conflict;
-        _isOvertaken = true;
+        return () => book.EditAsync(batch, Policies.AuthorOf(Http.User), Http.RequestAborted);
     }
 
     private static double? ReadColour(FormReader said)

@@ -16,6 +16,7 @@ public static class NewCultureFields
             new TextField("strain") { IsRequired = true },
             new ChoiceField("kind", floor.Choices<CultureKind>()) { IsRequired = true },
             new DayField("use-by"),
+            new FlagField("mixed") { Hint = "hint.mixed" },
         ];
 
     public static NewCulture Read(FormReader said, FormFloor floor) =>
@@ -30,6 +31,7 @@ public static class NewCultureFields
         new(said.Id("new.0"), said.RequiredText("strain"), said.Choice<CultureKind>("kind"))
         {
             UseBy = said.DayOrNone("use-by"),
+            IsMixed = said.Flag("mixed"),
         };
 
     /// <summary>Millilitres of slurry or grams of a pack: one of the two, not both.</summary>

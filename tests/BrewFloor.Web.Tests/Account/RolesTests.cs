@@ -64,6 +64,7 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/theme"] = Anyone,
         ["/yeast"] = Policies.Viewer,
         ["/yeast/{Number:int}"] = Policies.Viewer,
+        ["/yeast/{Number:int}/edit"] = Policies.Brewer,
         ["/yeast/log/{Kind}"] = Policies.Helper,
         ["/yeast/{CultureNumber:int}/log/{Kind}"] = Policies.Helper,
     };
