@@ -10,18 +10,21 @@ public sealed class PitchedForm : EntryForm
     public override string Kind => "pitched";
 
     public override IEnumerable<Field> Fields(FormFloor floor) =>
-        [
-            new RowsField(
-                "cultures",
-                [
-                    new ChoiceField("culture", floor.CultureChoices()),
-                    new QuantityField("amount", Measure.SmallVolume),
-                    new QuantityField("grams", Measure.Mass),
-                ],
-                2
-            ),
-            new TextField("words"),
-        ];
+        floor.CultureChoices() is { Count: > 0 } shelf
+            ?
+            [
+                new RowsField(
+                    "cultures",
+                    [
+                        new ChoiceField("culture", shelf),
+                        new QuantityField("amount", Measure.SmallVolume),
+                        new QuantityField("grams", Measure.Mass),
+                    ],
+                    2
+                ),
+                new TextField("words"),
+            ]
+            : [new TextField("words")]; // nothing on the shelf to choose from
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
     {
