@@ -50,6 +50,7 @@ internal static class Pages
             ],
         ["/yeast"] = _ => ["/yeast"],
         ["/yeast/{Number:int}"] = floor => [$"/yeast/{floor.Cultures[0]}"],
+        ["/yeast/{Number:int}/edit"] = floor => [$"/yeast/{floor.Cultures[0]}/edit"],
         ["/yeast/log/{Kind}"] = _ => ["/yeast/log/culture-received"],
         ["/yeast/{CultureNumber:int}/log/{Kind}"] = floor => [$"/yeast/{floor.Cultures[0]}/log/counted"],
     };
