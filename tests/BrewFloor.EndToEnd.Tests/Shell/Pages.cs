@@ -28,12 +28,12 @@ internal static class Pages
         ["/me"] = _ => ["/me"],
         ["/me/password"] = _ => ["/me/password"],
         ["/more"] = _ => ["/more"],
+        ["/new-tank"] = _ => ["/new-tank"],
         ["/not-found"] = _ => ["/not-found"],
         ["/not-yours"] = _ => ["/not-yours"],
         ["/setup"] = _ => ["/setup"],
         ["/sign-in"] = _ => ["/sign-in"],
         ["/take-over"] = _ => ["/take-over"],
-        ["/tanks/new"] = _ => ["/tanks/new"],
         ["/tanks/{Code}"] = floor =>
             [.. floor.Codes.Select(code => $"/tanks/{code}"), $"/tanks/F1?logged={floor.Reading}"],
         ["/tanks/{Code}/edit"] = _ => ["/tanks/P1/edit"],
@@ -99,6 +99,10 @@ internal static class Pages
     /// <summary>What stands in a list, and isn't answered any more.</summary>
     public static IEnumerable<string> Gone(IEnumerable<Endpoint> endpoints) =>
         ByRoute.Keys.Concat(NotPages).Except(Looks(endpoints));
+
+    /// <summary>What would be opened in place of a tank that happens to be called so.</summary>
+    public static IEnumerable<string> InTheWayOfATank(IEnumerable<Endpoint> endpoints) =>
+        Looks(endpoints).Where(route => route.Split('/') is ["", "tanks", not "{Code}", ..]);
 
     private static HashSet<string> Looks(IEnumerable<Endpoint> endpoints) =>
         endpoints
