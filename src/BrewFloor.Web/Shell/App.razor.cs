@@ -10,8 +10,4 @@ public sealed partial class App
     public required HttpContext Http { get; set; }
 
     private string? Theme => Themes.Chosen(Http);
-
-    // Entry pages have no navigation in the way of the slab that stays in sight.
-    private string? BodyClass =>
-        Http.Request.Path.Value?.Contains("/log/", StringComparison.Ordinal) is true ? "form" : null;
 }

@@ -46,6 +46,7 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
         var bucket = await App.AddTankAsync(SomeTanks.Bucket, "U1");
         await App.LogAsync(Found(bucket, Soil.Clean), new PutOutOfService(bucket.Id, "Cracked tap"));
         await App.AddTankAsync(SomeTanks.Bucket, "NEW"); // nothing was ever logged on it
+        await App.LogAsync([.. Enumerable.Range(1, 3).Select(day => Received(Guid.CreateVersion7(), 20 * day))]);
         Codes = [fermenting.Code, finished.Code, bright.Code, plastic.Code, bucket.Code, "NEW"];
         await LookAroundAsync();
     }

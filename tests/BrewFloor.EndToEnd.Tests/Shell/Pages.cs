@@ -82,6 +82,7 @@ internal static class Pages
         [
             "/",
             "/jobs",
+            "/take-over",
             "/yeast",
             .. floor.Cultures.Select(number => $"/yeast/{number}"),
             .. floor.Codes.Select(code => $"/tanks/{code}"),

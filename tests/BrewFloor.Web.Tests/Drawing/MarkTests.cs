@@ -26,7 +26,7 @@ public sealed class MarkTests : BunitContext
         Assert.Equal(
             "/tanks/K3",
             Render<Plate>(p => p.Add(x => x.Code, "K3").Add(x => x.Href, "/tanks/K3"))
-                .Find("a.plate")
+                .Find("a.plated")
                 .GetAttribute("href")
         );
     }
