@@ -4,6 +4,7 @@ using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 using BrewFloor.Web.Shell;
+using BrewFloor.Web.Units;
 
 namespace BrewFloor.Web.Log;
 
@@ -119,9 +120,16 @@ public static class EntryWords
     private static double Share(Counted counted) =>
         counted.Live + counted.Dead == 0 ? 0 : 100.0 * counted.Live / (counted.Live + counted.Dead);
 
-    // As it was read: the corrected value stands on the curve.
-    private static string Gravity(GravityRead read, Wording words) =>
-        read.Scale is GravityScale.Plato
-            ? read.Value.ToString("0.0", words.Figures.Culture) + "\u00a0°P"
-            : read.Value.ToString("0.000#", words.Figures.Culture);
+    // As it was read: the corrected value stands on the curve. On a scale the reader doesn't use, both are said.
+    private static string Gravity(GravityRead read, Wording words)
+    {
+        var asRead =
+            read.Scale is GravityScale.Plato
+                ? read.Value.ToString("0.0", words.Figures.Culture) + "\u00a0°P"
+                : read.Value.ToString("0.000#", words.Figures.Culture);
+        var isOfTheReader = (read.Scale is GravityScale.Plato) == (words.Figures.Units.Gravity is GravityUnit.Plato);
+        return isOfTheReader || read.Gravity20 is not { } gravity
+            ? asRead
+            : words.Entry("line.read-as", new("gravity", gravity), new("read", asRead));
+    }
 }

@@ -6,7 +6,7 @@ namespace BrewFloor.Web.Log;
 /// <summary>From lines of the log to lines of a page.</summary>
 public sealed class TimelineLines(LogReader log)
 {
-    private const int PageLength = 60;
+    private const int PageLength = 30;
 
     /// <summary>A subject's timeline, the latest first.</summary>
     /// <param name="tanks">The code of each tank, where the page is not about one.</param>

@@ -11,9 +11,11 @@ namespace BrewFloor.Web.Shell;
 /// <param name="culture">Decimal mark and names of days and months.</param>
 /// <param name="zone">Of the site.</param>
 /// <param name="units">The reader's.</param>
-public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits units)
+/// <param name="now">When it is read: a day far from it is said with its year. Null: days are said without.</param>
+public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits units, DateTimeOffset? now = null)
 {
     private const string NoBreak = "\u00a0";
+    private const int FarInDays = 300; // a weekday and a date could then be those of another year
 
     public ReadingUnits Units => units;
 
@@ -82,8 +84,11 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
     /// <summary>"08:10".</summary>
     public string Time(DateTimeOffset at) => Local(at).ToString("HH:mm", CultureInfo.InvariantCulture);
 
-    /// <summary>"Fri 13 Mar".</summary>
-    public string Day(DateOnly day) => day.ToString("ddd d MMM", culture);
+    /// <summary>"Fri 13 Mar"; with the year when it is far from now.</summary>
+    public string Day(DateOnly day) =>
+        now is { } at && Math.Abs(DayOf(at).DayNumber - day.DayNumber) > FarInDays
+            ? DayOfYear(day)
+            : day.ToString("ddd d MMM", culture);
 
     /// <summary>"Fri 13 Mar 2026".</summary>
     public string DayOfYear(DateOnly day) => day.ToString("ddd d MMM yyyy", culture);

@@ -13,6 +13,6 @@ public static class Reader
     /// <summary>Texts for somebody who isn't known yet, in UTC and metric units.</summary>
     public static Wording Stranger { get; } = new(new Figures(English, TimeZoneInfo.Utc, ReadingUnits.Metric), English);
 
-    public static Wording Of(ClaimsPrincipal user, TimeZoneInfo zone) =>
-        new(new Figures(English, zone, ReadingUnits.Parse(user.FindFirstValue(Policies.UnitsClaim))), English);
+    public static Wording Of(ClaimsPrincipal user, TimeZoneInfo zone, DateTimeOffset now) =>
+        new(new Figures(English, zone, ReadingUnits.Parse(user.FindFirstValue(Policies.UnitsClaim)), now), English);
 }

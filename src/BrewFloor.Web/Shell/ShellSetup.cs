@@ -9,7 +9,11 @@ public static class ShellSetup
             .AddHttpContextAccessor()
             .AddScoped(provider =>
                 provider.GetRequiredService<IHttpContextAccessor>().HttpContext is { } http
-                    ? Reader.Of(http.User, provider.GetRequiredService<RulesOnHand>().Zone)
+                    ? Reader.Of(
+                        http.User,
+                        provider.GetRequiredService<RulesOnHand>().Zone,
+                        provider.GetRequiredService<TimeProvider>().GetUtcNow()
+                    )
                     : Reader.Stranger
             );
 }
