@@ -47,13 +47,12 @@ internal static class LiveEndpoint
         var (id, followed) = news.Follow();
         try
         {
+            // Read before anything is said: what was missed comes with the greeting, and the page is loaded for both at once.
+            var missed = after is { } last ? await MissedAsync(reader, last, either.Token) : [];
             yield return new SseItem<string>("", "hello");
-            if (after is { } last)
+            foreach (var seq in missed)
             {
-                foreach (var missed in await MissedAsync(reader, last, either.Token))
-                {
-                    yield return Entry(missed);
-                }
+                yield return Entry(seq);
             }
 
             while (await HasNewsAsync(followed, either.Token) is { } hasNews)

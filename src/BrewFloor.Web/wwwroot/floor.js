@@ -57,7 +57,7 @@ const live = on => { const mark = document.querySelector('[data-live]'); if (mar
 if (document.querySelector('nav.ways') && 'EventSource' in window) {
   const events = new EventSource('/live');
   let wasOpen = false, pending;
-  events.onopen = () => { if (wasOpen) reload(); wasOpen = true; live(true); };
   const changed = () => { clearTimeout(pending); pending = setTimeout(reload, 60); };
+  events.onopen = () => { if (wasOpen) changed(); wasOpen = true; live(true); }; // what was missed comes right behind
   for (const kind of ['entry', 'jobs', 'thing']) events.addEventListener(kind, changed);
 }
