@@ -29,6 +29,7 @@ public sealed partial class AnswerPage(
 
     protected override async Task OnInitializedAsync()
     {
+        SentForms.AreKept(Http);
         var codes = (await reader.InventoryAsync(Http.RequestAborted)).Floor.Tanks.ToDictionary(
             t => t.Thing.Id,
             t => t.Thing.Code

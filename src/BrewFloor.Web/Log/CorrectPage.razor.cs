@@ -51,6 +51,7 @@ public sealed partial class CorrectPage(
 
     protected override async Task OnInitializedAsync()
     {
+        SentForms.AreKept(Http);
         var stop = Http.RequestAborted;
         var codes = (await reader.InventoryAsync(stop)).Floor.Tanks.ToDictionary(t => t.Thing.Id, t => t.Thing.Code);
         _line = await timeline.OneAsync(Id, codes, stop);

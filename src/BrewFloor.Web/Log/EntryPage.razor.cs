@@ -54,6 +54,7 @@ public sealed partial class EntryPage(
 
     protected override async Task OnInitializedAsync()
     {
+        SentForms.AreKept(Http);
         _form = EntryForms.ByKind.GetValueOrDefault(Kind);
         _floor = _form is null
             ? null

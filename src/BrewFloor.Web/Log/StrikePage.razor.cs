@@ -30,6 +30,7 @@ public sealed partial class StrikePage(
 
     protected override async Task OnInitializedAsync()
     {
+        SentForms.AreKept(Http);
         var codes = (await reader.InventoryAsync(Http.RequestAborted)).Floor.Tanks.ToDictionary(
             t => t.Thing.Id,
             t => t.Thing.Code

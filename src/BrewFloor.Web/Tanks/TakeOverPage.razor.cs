@@ -33,6 +33,7 @@ public sealed partial class TakeOverPage(
 
     protected override async Task OnInitializedAsync()
     {
+        SentForms.AreKept(Http);
         var view = await reader.FloorAsync(Http.RequestAborted);
         _floors =
         [
