@@ -120,9 +120,11 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
         return client;
     }
 
-    public Task<(Token Token, string Secret)> TokenAsync(params string[] scopes) =>
-        Get<Tokens>()
-            .AddAsync($"Gauge {Guid.CreateVersion7():N}", scopes, by: null, TimeProvider.System.GetUtcNow(), Stop);
+    public async Task<(Token Token, string Secret)> TokenAsync(params string[] scopes)
+    {
+        var (name, now) = ($"Gauge {Guid.CreateVersion7():N}", TimeProvider.System.GetUtcNow());
+        return (await Get<Tokens>().AddAsync(name, scopes, by: null, now, Stop))!.Value;
+    }
 
     /// <summary>A plastic conical of so many litres, empty, soil unknown.</summary>
     public async Task<Tank> TankAsync(string code, double litres = 1200)

@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using BrewFloor.Domain;
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 
 namespace BrewFloor.Store.People;
 
@@ -20,13 +21,14 @@ public sealed class Tokens(IDbContextFactory<FloorDb> databases)
 {
     private const string Prefix = "bf_";
     private const int Bytes = 32;
+    private const string OneName = "ix_tokens_name_without_case";
 
     public static readonly Listed<string> Scopes = ["read", "log", "readings"];
 
     /// <param name="scopes">Of <see cref="Scopes"/>.</param>
     /// <param name="by">Null: whoever runs the machine.</param>
-    /// <returns>The token and its secret, which nobody can read again.</returns>
-    public async Task<(Token Token, string Secret)> AddAsync(
+    /// <returns>The token and its secret, which nobody can read again. Null: another that is still good has the name.</returns>
+    public async Task<(Token Token, string Secret)?> AddAsync(
         string name,
         IEnumerable<string> scopes,
         Guid? by,
@@ -46,7 +48,15 @@ public sealed class Tokens(IDbContextFactory<FloorDb> databases)
         };
         await using var db = await databases.CreateDbContextAsync(stop);
         db.Tokens.Add(row);
-        await db.SaveChangesAsync(stop);
+        try
+        {
+            await db.SaveChangesAsync(stop);
+        }
+        catch (DbUpdateException e) when (e.InnerException is PostgresException { ConstraintName: OneName })
+        {
+            return null;
+        }
+
         return (ToToken(row), secret);
     }
 

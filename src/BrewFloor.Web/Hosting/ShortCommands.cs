@@ -107,9 +107,11 @@ public static class ShortCommands
 
     private static async Task<int> AddTokenAsync(PeopleAtHand people, string name, string[] scopes)
     {
-        Console.WriteLine(
-            $"Shown once:\n\n    {(await people.Tokens.AddAsync(name, scopes, by: null, TimeProvider.System.GetUtcNow(), CancellationToken.None)).Secret}\n"
-        );
+        var now = TimeProvider.System.GetUtcNow();
+        var (_, secret) =
+            await people.Tokens.AddAsync(name, scopes, by: null, now, CancellationToken.None)
+            ?? throw new StartProblemException($"A token is called {name} already. Choose another name.");
+        Console.WriteLine($"Shown once:\n\n    {secret}\n");
         return 0;
     }
 

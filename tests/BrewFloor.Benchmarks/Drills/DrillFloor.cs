@@ -40,7 +40,7 @@ internal sealed class DrillFloor : IDisposable
 
         var tokens = services.GetRequiredService<Tokens>();
         var now = TimeProvider.System.GetUtcNow();
-        (_, floor.Token) = await tokens.AddAsync("drill", ["read", "log"], by: null, now, stop);
+        (_, floor.Token) = (await tokens.AddAsync("drill", ["read", "log"], by: null, now, stop))!.Value;
         return floor;
     }
 

@@ -60,7 +60,7 @@ public sealed class AccountsTests(TestServer server) : IAsyncLifetime
     [Fact]
     public async Task A_token_is_shown_once_and_known_by_its_hash_until_it_is_revoked()
     {
-        var (token, secret) = await Tokens.AddAsync("thermometer", ["readings"], by: null, Now, Stop);
+        var (token, secret) = (await Tokens.AddAsync("thermometer", ["readings"], by: null, Now, Stop))!.Value;
 
         Assert.Equal(token, await Tokens.VerifyAsync(secret, Stop));
         Assert.Null(await Tokens.VerifyAsync(secret + "x", Stop));
@@ -74,5 +74,15 @@ public sealed class AccountsTests(TestServer server) : IAsyncLifetime
 
         await Tokens.RevokeAsync(token.Id, Now, Stop);
         Assert.Null(await Tokens.VerifyAsync(secret, Stop));
+    }
+
+    [Fact]
+    public async Task A_name_is_one_tokens_until_it_is_revoked()
+    {
+        var (token, _) = (await Tokens.AddAsync("thermometer", ["log"], by: null, Now, Stop))!.Value;
+
+        Assert.Null(await Tokens.AddAsync("Thermometer ", ["log"], by: null, Now, Stop));
+        await Tokens.RevokeAsync(token.Id, Now, Stop);
+        Assert.NotNull(await Tokens.AddAsync("Thermometer", ["log"], by: null, Now, Stop));
     }
 }

@@ -1,0 +1,41 @@
+using System.Diagnostics;
+using BrewFloor.Store.Tests.Postgres;
+
+namespace BrewFloor.Web.Tests.Hosting;
+
+/// <summary>What whoever runs the floor types, in a process of its own.</summary>
+public sealed class TokenCommandTests(TestServer server)
+{
+    [Fact]
+    public async Task A_token_is_shown_once_and_its_name_is_taken_then()
+    {
+        var database = await server.NewDatabaseAsync(FloorApp.Stop);
+
+        var (code, said) = await AddAsync(database.Owner, "gauge");
+        Assert.True(code == 0 && said.Contains("bf_", StringComparison.Ordinal), said);
+
+        Assert.Equal(
+            (1, "A token is called Gauge already. Choose another name."),
+            await AddAsync(database.Owner, "Gauge")
+        );
+    }
+
+    private static async Task<(int Code, string Said)> AddAsync(string connection, string name)
+    {
+        var app = Path.Combine(AppContext.BaseDirectory, "BrewFloor.Web.dll");
+        var start = new ProcessStartInfo("dotnet", [app, "token", "add", name, "--scope", "read"])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            UseShellExecute = false,
+        };
+        start.Environment["ConnectionStrings__BrewFloor"] = connection;
+        using var process = Process.Start(start)!;
+        var (said, failed) = (
+            process.StandardOutput.ReadToEndAsync(FloorApp.Stop),
+            process.StandardError.ReadToEndAsync(FloorApp.Stop)
+        );
+        await process.WaitForExitAsync(FloorApp.Stop);
+        return (process.ExitCode, (await said + await failed).Trim());
+    }
+}
