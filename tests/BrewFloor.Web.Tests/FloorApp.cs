@@ -144,7 +144,7 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
     {
         var author = Owner;
         var heard = await Get<FloorLog>().CheckAsync(FreshFloor.Request(author, entries), Stop);
-        string[] codes = [.. heard.SelectMany(j => j.Verdict.Objections).Select(o => o.Code)];
+        string[] codes = [.. heard.Judged.SelectMany(j => j.Verdict.Objections).Select(o => o.Code)];
         var answer = new Answer("it is so", [.. codes], AlreadyHappened: true);
         var appended = await Get<FloorLog>()
             .AppendAsync(new([.. entries.Select(e => new Sent(e, answer))], author), Stop);

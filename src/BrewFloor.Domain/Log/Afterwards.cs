@@ -3,7 +3,10 @@ namespace BrewFloor.Domain.Log;
 /// <summary>What later entries hear anew because something before them was logged late, struck or corrected.</summary>
 public static class Afterwards
 {
-    private const int Named = 5;
+    public const string Code = "later-impossible";
+
+    private const int Most = 5;
+    private const string Entries = "entries";
 
     /// <summary>What an entry hears on the floor as it stands before it now, and didn't hear when it was judged.</summary>
     public static Listed<Objection> Anew(LogEntry entry, Floor before, Listed<Objection> asJudged) =>
@@ -24,12 +27,19 @@ public static class Afterwards
         if (impossible is [var first, ..])
         {
             yield return Objection.Impossible(
-                "later-impossible",
+                Code,
                 new("kind", EntryKinds.NameOf(first)),
                 new("at", first.At),
                 new("count", impossible.Length),
-                new("entries", string.Join(' ', impossible.Take(Named).Select(entry => entry.Id)))
+                new(Entries, string.Join(' ', impossible.Take(Most).Select(entry => entry.Id)))
             );
         }
     }
+
+    /// <summary>The entries that such an objection names.</summary>
+    public static IEnumerable<Guid> Named(Objection objection) =>
+        string.Equals(objection.Code, Code, StringComparison.Ordinal)
+        && objection.Numbers.FirstOrDefault(number => number.Name is Entries).Value is string ids
+            ? ids.Split(' ').Select(Guid.Parse)
+            : [];
 }

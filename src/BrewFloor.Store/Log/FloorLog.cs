@@ -1,4 +1,3 @@
-using BrewFloor.Domain;
 using BrewFloor.Domain.Log;
 using BrewFloor.Store.House;
 using Npgsql;
@@ -38,12 +37,7 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
     }
 
     /// <summary>"May I?": what the floor says to each entry, with nothing locked and nothing stored.</summary>
-    /// <returns>One verdict for each entry that isn't in the log yet.</returns>
-    public async Task<Listed<Judged>> CheckAsync(LogRequest request, CancellationToken stop) =>
-        (await AskAsync(request, stop)).Judged;
-
-    /// <summary>As <see cref="CheckAsync"/>, with the id that already stands for something else, if one does.</summary>
-    public async Task<(Guid? Conflict, Listed<Judged> Judged)> AskAsync(LogRequest request, CancellationToken stop)
+    public async Task<Checked> CheckAsync(LogRequest request, CancellationToken stop)
     {
         HashSet<Subject> also = [];
         while (true)
@@ -56,12 +50,12 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
             var session = await Session.OpenAsync(connection, request, also, rules, Locks.None, stop);
             if (session is { Conflict: null } && await session.HearAsync(stop))
             {
-                return (null, [.. session.Entries.Select(e => new Judged(e.Entry.Id, e.Verdict))]);
+                return new(Conflict: null, [.. session.Entries.Select(e => new Judged(e.Entry.Id, e.Verdict))]);
             }
 
             if (session?.Conflict is { } taken)
             {
-                return (taken, []);
+                return new(taken, []);
             }
         }
     }

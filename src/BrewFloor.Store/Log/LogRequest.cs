@@ -34,6 +34,11 @@ public sealed record StoredEntry(Guid Id, long Seq, DateTimeOffset At, bool Agai
 /// <summary>What the floor says to an entry.</summary>
 public sealed record Judged(Guid Id, Verdict Verdict);
 
+/// <summary>What the floor would say to a request.</summary>
+/// <param name="Conflict">This id already stands for something else, so nothing was judged.</param>
+/// <param name="Judged">Each entry that isn't in the log yet.</param>
+public sealed record Checked(Guid? Conflict, Listed<Judged> Judged);
+
 /// <summary>What became of a request.</summary>
 public abstract record Appended
 {

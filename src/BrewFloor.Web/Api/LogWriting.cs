@@ -71,7 +71,7 @@ internal sealed class LogWriting(FloorLog log, SubjectNames names, Wording words
 
     private async Task<IResult> CheckAsync(LogRequest request, CancellationToken stop)
     {
-        var (conflict, judged) = await log.AskAsync(request, stop);
+        var (conflict, judged) = await log.CheckAsync(request, stop);
         if (conflict is { } taken)
         {
             return Conflict(taken);

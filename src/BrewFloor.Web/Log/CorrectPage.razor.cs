@@ -27,6 +27,7 @@ public sealed partial class CorrectPage(
     private IReadOnlyList<(Guid Id, string Name)> _people = [];
     private Verdict? _verdict;
     private Answer _answer = Answer.None;
+    private bool _taken;
     private Guid _correctionId;
 
     [Parameter]
@@ -91,8 +92,9 @@ public sealed partial class CorrectPage(
         var request = new LogRequest([new Sent(corrected, _answer)], Policies.AuthorOf(Http.User));
         if (said.Flag("check"))
         {
-            var judged = await log.CheckAsync(request, Http.RequestAborted);
-            _verdict = judged is [] ? null : judged[0].Verdict;
+            var heard = await log.CheckAsync(request, Http.RequestAborted);
+            _taken = heard.Conflict is not null;
+            _verdict = Verdicts.Together(heard.Judged);
             return;
         }
 
@@ -107,6 +109,7 @@ public sealed partial class CorrectPage(
                 break;
             default:
                 Http.Response.StatusCode = StatusCodes.Status409Conflict;
+                _taken = true;
                 break;
         }
     }

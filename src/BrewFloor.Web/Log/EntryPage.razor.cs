@@ -91,7 +91,9 @@ public sealed partial class EntryPage(
         );
         if (said.Flag("check"))
         {
-            _verdict = Verdicts.Together(await log.CheckAsync(request, Http.RequestAborted));
+            var heard = await log.CheckAsync(request, Http.RequestAborted);
+            _taken = heard.Conflict is not null;
+            _verdict = Verdicts.Together(heard.Judged);
             return;
         }
 

@@ -21,6 +21,7 @@ public sealed partial class StrikePage(
     private IReadOnlyList<Guid> _later = [];
     private string? _reason;
     private bool _isReasonMissing;
+    private bool _taken;
 
     [Parameter]
     public Guid Id { get; set; }
@@ -75,19 +76,11 @@ public sealed partial class StrikePage(
                 break;
             default:
                 Http.Response.StatusCode = StatusCodes.Status409Conflict;
+                _taken = true;
                 break;
         }
     }
 
     private static IEnumerable<Guid> LaterOnes(Verdict verdict) =>
-        verdict
-            .Objections.SelectMany(objection => objection.Numbers)
-            .Where(number => number.Name.StartsWith("later", StringComparison.Ordinal))
-            .Select(number =>
-                number.Value is Guid id ? id
-                : Guid.TryParse(number.Value?.ToString(), out var read) ? read
-                : default
-            )
-            .Where(id => id != default)
-            .Distinct();
+        verdict.Objections.SelectMany(Afterwards.Named).Distinct();
 }

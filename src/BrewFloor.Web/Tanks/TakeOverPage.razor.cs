@@ -24,6 +24,7 @@ public sealed partial class TakeOverPage(
     private IReadOnlyDictionary<string, Refusal> _problems = new Dictionary<string, Refusal>(StringComparer.Ordinal);
     private Verdict? _verdict;
     private Answer _answer = Answer.None;
+    private bool _taken;
 
     [CascadingParameter]
     public required HttpContext Http { get; set; }
@@ -67,7 +68,9 @@ public sealed partial class TakeOverPage(
         );
         if (said.Flag("check"))
         {
-            _verdict = Verdicts.Together(await log.CheckAsync(request, Http.RequestAborted));
+            var heard = await log.CheckAsync(request, Http.RequestAborted);
+            _taken = heard.Conflict is not null;
+            _verdict = Verdicts.Together(heard.Judged);
             return;
         }
 
@@ -77,8 +80,12 @@ public sealed partial class TakeOverPage(
                 Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
                 _verdict = Verdicts.Together(judged);
                 break;
-            default: // stored now, or by the same form before
+            case Appended.Stored: // now, or by the same form before
                 navigation.NavigateTo("/");
+                break;
+            default:
+                Http.Response.StatusCode = StatusCodes.Status409Conflict;
+                _taken = true;
                 break;
         }
     }

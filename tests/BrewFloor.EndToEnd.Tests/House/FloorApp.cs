@@ -104,7 +104,7 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
         {
             var sent = entry.Id == default ? entry with { Id = Guid.CreateVersion7() } : entry;
             var judged = await Log.CheckAsync(new([new Sent(sent, Answer.None)], _people[Owner]), Stop);
-            var codes = judged.SelectMany(j => j.Verdict.Objections).Select(o => o.Code);
+            var codes = judged.Judged.SelectMany(j => j.Verdict.Objections).Select(o => o.Code);
             Answer answer = new("as it is here", [.. codes], AlreadyHappened: true);
             var appended = await Log.AppendAsync(new([new Sent(sent, answer)], _people[Owner]), Stop);
             Assert.True(appended is Appended.Stored, $"{EntryKinds.NameOf(entry)}: {string.Join(", ", codes)}");

@@ -86,7 +86,7 @@ public sealed class FloorLogTests(TestServer server) : IAsyncLifetime
     {
         var judged = await _floor.Log.CheckAsync(Request(Ann, Note(K3, "?"), Fill(K3, NewId())), Stop);
 
-        Assert.Equal(2, judged.Count);
+        Assert.Equal(2, judged.Judged.Count);
         Assert.Equal(0L, await _floor.AskAsync<long>("SELECT count(*) FROM entries"));
         Assert.Equal(0L, await _floor.AskAsync<long>("SELECT count(*) FROM batches"));
     }

@@ -122,7 +122,11 @@ public sealed class RaceTests(TestServer server) : IAsyncLifetime
         );
         FloorLog log = new(crowd, _floor.Rules) { Locks = locks };
         var judged = await log.CheckAsync(Request(Ann, Fill(K3, NewId())), Stop);
-        Answer answer = new("it is so", [.. judged[0].Verdict.Objections.Select(o => o.Code)], AlreadyHappened: true);
+        Answer answer = new(
+            "it is so",
+            [.. judged.Judged[0].Verdict.Objections.Select(o => o.Code)],
+            AlreadyHappened: true
+        );
         await using var held = await Holder.OfHeadAsync(_floor.Database);
 
         var race = Task.WhenAll(Enumerable.Range(0, People).Select(_ => FillAsync(log, answer)));

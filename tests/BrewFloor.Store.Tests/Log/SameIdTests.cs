@@ -36,6 +36,19 @@ public sealed class SameIdTests(TestServer server) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Asked_beforehand_a_conflict_is_said_too()
+    {
+        var note = Note(K3, "once");
+        Assert.Null((await _floor.Log.CheckAsync(Request(Ann, note), Stop)).Conflict);
+        await _floor.SendAsync(note);
+
+        Assert.Null((await _floor.Log.CheckAsync(Request(Ann, note), Stop)).Conflict); // the same again
+        var heard = await _floor.Log.CheckAsync(Request(Ann, note with { Note = "twice" }, Note(P2, "fine")), Stop);
+
+        Assert.Equal(note.Id, heard.Conflict);
+    }
+
+    [Fact]
     public async Task Without_the_kept_hash_something_else_would_pass_for_the_same()
     {
         var note = Note(K3, "once");

@@ -31,10 +31,10 @@ public sealed class TimesTests(TestServer server) : IAsyncLifetime
         (await _floor.SendAsync(new PutOutOfService(K3, "Seal drips") { Id = NewId(), At = Ago(1) })).Stored();
         var late = Fill(K3, _batch, at: Ago(3));
 
-        var judged = (await _floor.Log.CheckAsync(Request(Ann, late), Stop))[0].Verdict;
+        var judged = (await _floor.Log.CheckAsync(Request(Ann, late), Stop)).Judged[0].Verdict;
         Assert.DoesNotContain("out-of-service", judged.Objections.Select(o => o.Code));
 
-        var today = (await _floor.Log.CheckAsync(Request(Ann, late with { At = default }), Stop))[0].Verdict;
+        var today = (await _floor.Log.CheckAsync(Request(Ann, late with { At = default }), Stop)).Judged[0].Verdict;
         Assert.Contains("out-of-service", today.Objections.Select(o => o.Code));
     }
 

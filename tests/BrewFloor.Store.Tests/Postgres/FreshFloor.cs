@@ -120,7 +120,7 @@ public sealed class FreshFloor(TestServer server) : IAsyncLifetime, IDbContextFa
     public async Task<Appended> InsistAsync(Author author, params LogEntry[] entries)
     {
         var codes = (await Log.CheckAsync(Request(author, entries), Stop))
-            .SelectMany(j => j.Verdict.Objections)
+            .Judged.SelectMany(j => j.Verdict.Objections)
             .Select(o => o.Code);
         Answer answer = new("it is so", [.. codes], AlreadyHappened: true);
         return await Log.AppendAsync(new([.. entries.Select(e => new Sent(e, answer))], author), Stop);
