@@ -16,6 +16,9 @@ public sealed record Batch(Guid Id, int Number, string Name, string Style, BeerK
 {
     public int Version { get; init; } = 1;
 
+    /// <summary>By its number; by its name while the entry that brings it is still being asked about.</summary>
+    public object Called => Number > 0 ? Number : Name;
+
     /// <summary>The lowest apparent gravity the yeast can reach: a forced ferment, the strain's history, or the plan.</summary>
     public SpecificGravity? LimitOfAttenuation { get; init; }
 

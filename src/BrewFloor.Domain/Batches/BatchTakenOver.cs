@@ -50,7 +50,7 @@ public sealed record BatchTakenOver(Guid TankId, NewBatch NewBatch) : LogEntry
         var (batch, state) = before.Batch(BatchId);
         if (state.Filled is not null)
         {
-            yield return Objection.Impossible("batch-known", new Number("batch", batch.Number));
+            yield return Objection.Impossible("batch-known", new Number("batch", batch.Called));
         }
     }
 

@@ -11,7 +11,7 @@ public static class Beer
         var (batch, state) = before.Batch(batchId);
         if (state.Closed is { } closed)
         {
-            yield return Objection.Impossible("batch-closed", new("batch", batch.Number), new("closed", closed.At));
+            yield return Objection.Impossible("batch-closed", new("batch", batch.Called), new("closed", closed.At));
         }
     }
 
@@ -33,7 +33,7 @@ public static class Beer
             yield return Objection.Impossible(
                 "no-such-beer",
                 new("tank", tank.Code),
-                new("batch", before.Batch(batchId).Thing.Number)
+                new("batch", before.Batch(batchId).Thing.Called)
             );
         }
     }

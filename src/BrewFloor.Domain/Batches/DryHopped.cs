@@ -39,7 +39,7 @@ public sealed record DryHopped(Guid TankId, Guid BatchId, string Material, Mass 
         var (batch, state) = before.Batch(BatchId);
         if (!batch.DryHopsDuringFermentation && state.HasYeastIn(TankId, At))
         {
-            yield return Objection.Caution("hops-on-yeast", new Number("batch", batch.Number));
+            yield return Objection.Caution("hops-on-yeast", new Number("batch", batch.Called));
         }
     }
 

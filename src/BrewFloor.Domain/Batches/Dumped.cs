@@ -40,7 +40,7 @@ public sealed record Dumped(Guid TankId, Guid BatchId, Sediment What, Volume Vol
         var (batch, state) = before.Batch(BatchId);
         if (state.IsFermentingHard(before.Rules, At))
         {
-            yield return Objection.Caution("fermenting-hard", new Number("batch", batch.Number));
+            yield return Objection.Caution("fermenting-hard", new Number("batch", batch.Called));
         }
     }
 

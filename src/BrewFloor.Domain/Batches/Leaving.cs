@@ -9,7 +9,7 @@ public static class Leaving
     public static IEnumerable<Objection> Unfinished(Guid tankId, Guid batchId, Floor before)
     {
         var (batch, state) = before.Batch(batchId);
-        var number = new Number("batch", batch.Number);
+        var number = new Number("batch", batch.Called);
         var last = state.ReadingsOf(tankId).LastOrDefault();
         if (!state.IsStable(tankId, before.Rules))
         {
@@ -40,7 +40,7 @@ public static class Leaving
             yield break;
         }
 
-        Number[] numbers = [new("batch", batch.Number), new("hopped", since.At)];
+        Number[] numbers = [new("batch", batch.Called), new("hopped", since.At)];
         yield return into.Any(container => container.AreSealed)
             ? Objection.Stop("hop-creep-sealed", numbers)
             : Objection.Caution("hop-creep", numbers);

@@ -16,6 +16,9 @@ public sealed record Culture(Guid Id, int Number, string Strain, CultureKind Kin
 {
     public int Version { get; init; } = 1;
 
+    /// <summary>By its number; by its strain while the entry that brings it is still being asked about.</summary>
+    public object Called => Number > 0 ? Number : Strain;
+
     /// <summary>The date on the pack.</summary>
     public DateOnly? UseBy { get; init; }
 

@@ -14,7 +14,7 @@ public sealed record CultureDiscarded(Guid CultureId, string Why) : LogEntry
         var (culture, state) = before.Culture(CultureId);
         if (state.Discarded is { } discarded)
         {
-            yield return Objection.Impossible(Code, new("culture", culture.Number), new("discarded", discarded.At));
+            yield return Objection.Impossible(Code, new("culture", culture.Called), new("discarded", discarded.At));
         }
     }
 

@@ -26,7 +26,7 @@ internal static class PitchGuards
         {
             yield return Objection.Impossible(
                 CultureDiscarded.Code,
-                new("culture", culture.Number),
+                new("culture", culture.Called),
                 new("discarded", discarded.At)
             );
         }
@@ -39,7 +39,7 @@ internal static class PitchGuards
         {
             yield return Objection.Impossible(
                 "wrong-measure",
-                new("culture", culture.Number),
+                new("culture", culture.Called),
                 new("measure", state.AmountMade.IsMass ? "g" : "mL")
             );
         }
@@ -47,7 +47,7 @@ internal static class PitchGuards
         {
             yield return Objection.Impossible(
                 "more-yeast-than-left",
-                new("culture", culture.Number),
+                new("culture", culture.Called),
                 new("amount", InWords(amount)),
                 new("left", InWords(state.Amount))
             );
@@ -73,14 +73,14 @@ internal static class PitchGuards
 
         if (state.Made is { } made && at - made.At > rules.CountAfter)
         {
-            yield return Objection.Caution("yeast-not-counted", new("culture", culture.Number), new("made", made.At));
+            yield return Objection.Caution("yeast-not-counted", new("culture", culture.Called), new("made", made.At));
         }
 
         if (state.StoredAt is { } kept && kept.DegreesCelsius > rules.CultureKeptBelow.DegreesCelsius)
         {
             yield return Objection.Caution(
                 "yeast-kept-warm",
-                new("culture", culture.Number),
+                new("culture", culture.Called),
                 new("kept", kept),
                 new("limit", rules.CultureKeptBelow)
             );
@@ -90,7 +90,7 @@ internal static class PitchGuards
         {
             yield return Objection.Caution(
                 "yeast-from-strong-beer",
-                new("culture", culture.Number),
+                new("culture", culture.Called),
                 new("abv", Math.Round(alcohol, 1)),
                 new("limit", rules.PitchAlcoholLimit)
             );

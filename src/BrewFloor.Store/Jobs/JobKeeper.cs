@@ -96,7 +96,7 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
         CancellationToken stop
     )
     {
-        var opened = await Opening.ReadAsync(connection, subjects, [], [], rules, Locks.None, stop);
+        var opened = await Opening.ReadAsync(connection, new(subjects), rules, Locks.None, stop);
         var jobs = new JobKeeping(opened.Jobs, now);
         jobs.Look(opened.Things, opened.Rules, opened.Kept.ToDictionary(k => k.Key, k => k.Value.State), subjects);
         await using var batch = connection.CreateBatch();

@@ -65,6 +65,9 @@ internal sealed class Hearing(Listed<Sent> sent, Author author, Opened opened)
     /// <summary>What the entry brings: of a correction, what the replacement does.</summary>
     public static LogEntry Brings(LogEntry entry) => entry is Corrected corrected ? corrected.Replacement : entry;
 
+    /// <summary>Whoever it says did it, and of a correction, who did what it puts right.</summary>
+    public static IEnumerable<Guid> DoneBy(LogEntry entry) => [.. entry.DoneBy, .. Brings(entry).DoneBy];
+
     /// <summary>Everything in order: what stood from <see cref="From"/> on, and what the request does to it.</summary>
     public IEnumerable<Step> Steps(Timelines? timelines, IReadOnlyDictionary<Guid, LogEntry> words)
     {
@@ -248,6 +251,11 @@ internal sealed class Hearing(Listed<Sent> sent, Author author, Opened opened)
         if (entry.Note?.Length > LongestNote)
         {
             yield return Objection.Impossible("note-too-long", new Number("most", LongestNote));
+        }
+
+        foreach (var nobody in DoneBy(entry).Distinct().Where(id => !opened.People.Contains(id)))
+        {
+            yield return Objection.Impossible("unknown-person", new Number("id", nobody));
         }
 
         var ours = entry is Corrected corrected ? corrected.Standing with { SentAt = entry.SentAt } : entry;

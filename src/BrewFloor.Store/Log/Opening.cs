@@ -34,7 +34,23 @@ internal sealed class Opened
 
     public List<OpenJob> Jobs { get; } = [];
 
+    /// <summary>Of those that the request says did it.</summary>
+    public HashSet<Guid> People { get; } = [];
+
     public Targets Targets { get; set; } = new(new Dictionary<Guid, Target>());
+}
+
+/// <summary>What a request needs to know.</summary>
+internal sealed record Sought(IReadOnlyCollection<Subject> Subjects)
+{
+    /// <summary>Ids of the request's entries.</summary>
+    public Guid[] Entries { get; init; } = [];
+
+    /// <summary>Ids of entries it names.</summary>
+    public Guid[] Named { get; init; } = [];
+
+    /// <summary>Ids of people it names.</summary>
+    public Guid[] People { get; init; } = [];
 }
 
 /// <summary>Locks the subjects and reads them: one round trip, in which every statement sees what the one before waited for.</summary>
@@ -46,60 +62,54 @@ internal static class Opening
         WHERE id IN (SELECT tank_id FROM tank_occupancies WHERE batch_id = ANY($1) AND upper_inf(during))
         """;
 
-    /// <param name="entries">Ids of the request's entries.</param>
-    /// <param name="named">Ids of entries it names.</param>
     public static async Task<Opened> ReadAsync(
         NpgsqlConnection connection,
-        IReadOnlyCollection<Subject> subjects,
-        Guid[] entries,
-        Guid[] named,
+        Sought sought,
         RulesOnHand rules,
         Locks locks,
         CancellationToken stop
     )
     {
         await using var batch = connection.CreateBatch();
-        var kinds = Ask(batch, subjects, entries, named, rules, locks);
+        var kinds = Ask(batch, sought, rules, locks);
         await using var reader = await batch.ExecuteReaderAsync(stop);
         for (var skipped = locks.Rows.Length > 0 ? kinds.Length : 0; skipped > 0; skipped--)
         {
             await reader.NextResultAsync(stop); // the locks' rows
         }
 
-        return await ReadAsync(reader, kinds, named.Length > 0, rules, stop);
+        return await ReadAsync(reader, kinds, sought, rules, stop);
     }
 
     /// <returns>The kinds whose rows are locked and read.</returns>
-    internal static SubjectKind[] Ask(
-        NpgsqlBatch batch,
-        IReadOnlyCollection<Subject> subjects,
-        Guid[] entries,
-        Guid[] named,
-        RulesOnHand rules,
-        Locks locks
-    )
+    internal static SubjectKind[] Ask(NpgsqlBatch batch, Sought sought, RulesOnHand rules, Locks locks)
     {
         var kinds = SubjectKinds
-            .InLockOrder.Select(k => (k.Kind, k.Table, Ids: Ids(subjects, k.Kind)))
+            .InLockOrder.Select(k => (k.Kind, k.Table, Ids: Ids(sought.Subjects, k.Kind)))
             .Where(k => k.Ids.Length > 0)
             .ToArray();
         Lock(batch, kinds.Select(k => (k.Table, k.Ids)), locks);
 
         batch.Add(locks.Clock);
         batch.Add(RulesOnHand.Question, rules.Version);
-        batch.Add(OpenJob.Question, subjects.Select(s => s.Id).ToArray());
+        batch.Add(OpenJob.Question, sought.Subjects.Select(s => s.Id).ToArray());
         foreach (var (_, table, ids) in kinds)
         {
             batch.Add(Question(table), ids);
         }
 
-        batch.Add(TanksOfBatches, Ids(subjects, SubjectKind.Batch));
+        batch.Add(TanksOfBatches, Ids(sought.Subjects, SubjectKind.Batch));
 
         // After the things: what the same request brought a moment ago is then never seen without its entry.
-        batch.Add("SELECT id, hash, seq, at FROM entries WHERE id = ANY($1)", entries);
-        if (named.Length > 0)
+        batch.Add("SELECT id, hash, seq, at FROM entries WHERE id = ANY($1)", sought.Entries);
+        if (sought.Named.Length > 0)
         {
-            batch.Add(Target.Question, named);
+            batch.Add(Target.Question, sought.Named);
+        }
+
+        if (sought.People.Length > 0)
+        {
+            batch.Add("SELECT id FROM people WHERE id = ANY($1)", sought.People);
         }
 
         return [.. kinds.Select(k => k.Kind)];
@@ -126,7 +136,7 @@ internal static class Opening
     private static async Task<Opened> ReadAsync(
         NpgsqlDataReader reader,
         IEnumerable<SubjectKind> kinds,
-        bool hasTargets,
+        Sought sought,
         RulesOnHand rules,
         CancellationToken stop
     )
@@ -163,13 +173,31 @@ internal static class Opening
             opened.Known.Add(reader.GetGuid(0), FirstOutcome.Read(reader));
         }
 
-        if (hasTargets)
+        await ReadNamedAsync(opened, sought, reader, stop);
+        return opened;
+    }
+
+    private static async Task ReadNamedAsync(
+        Opened opened,
+        Sought sought,
+        NpgsqlDataReader reader,
+        CancellationToken stop
+    )
+    {
+        if (sought.Named.Length > 0)
         {
             await reader.NextResultAsync(stop);
             opened.Targets = new(await Target.ReadAsync(reader, stop));
         }
 
-        return opened;
+        if (sought.People.Length > 0)
+        {
+            await reader.NextResultAsync(stop);
+            while (await reader.ReadAsync(stop))
+            {
+                opened.People.Add(reader.GetGuid(0));
+            }
+        }
     }
 
     /// <summary>Things of one kind with their states.</summary>

@@ -58,8 +58,13 @@ internal sealed class Session
         }
 
         HashSet<Subject> locked = [.. request.Entries.SelectMany(s => Hearing.Brings(s.Entry).Subjects), .. also];
-        Guid[] ids = [.. request.Entries.Select(s => s.Entry.Id)];
-        var opened = await Opening.ReadAsync(connection, locked, ids, named, rules, locks, stop);
+        var sought = new Sought(locked)
+        {
+            Entries = [.. request.Entries.Select(s => s.Entry.Id)],
+            Named = named,
+            People = [.. request.Entries.SelectMany(s => Hearing.DoneBy(s.Entry)).Distinct()],
+        };
+        var opened = await Opening.ReadAsync(connection, sought, rules, locks, stop);
         var session = new Session(connection, request, locked, also, opened);
         session.Compare();
         var moved = request

@@ -35,7 +35,7 @@ internal sealed class ThingEdit(NpgsqlDataSource database, RulesOnHand rules)
     {
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var transaction = await connection.BeginTransactionAsync(stop);
-        var opened = await Opening.ReadAsync(connection, [subject], [], [], rules, Locks.Usual, stop);
+        var opened = await Opening.ReadAsync(connection, new([subject]), rules, Locks.Usual, stop);
         if (!opened.Things.Has(subject))
         {
             var code = $"unknown-{SubjectKinds.NameOf(subject.Kind)}";

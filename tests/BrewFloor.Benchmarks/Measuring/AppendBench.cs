@@ -59,7 +59,7 @@ internal sealed class AppendBench(LoadedFloor floor) : IAsyncDisposable
         var states = new Dictionary<Guid, (string State, int Entries)>();
         await using (var opening = connection.CreateBatch())
         {
-            Opening.Ask(opening, subjects, [entry.Id], [], _rules, Locks.Usual);
+            Opening.Ask(opening, new(subjects) { Entries = [entry.Id] }, _rules, Locks.Usual);
             await using var reader = await opening.ExecuteReaderAsync(stop);
             do
             {

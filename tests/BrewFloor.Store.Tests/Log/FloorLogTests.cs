@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.Tests.Postgres;
 using static BrewFloor.Store.Tests.Postgres.FreshFloor;
@@ -71,6 +72,40 @@ public sealed class FloorLogTests(TestServer server) : IAsyncLifetime
         Assert.Equal(["unknown-tank"], (await _floor.SendAsync(Note(NewId(), "?"))).Codes());
         Assert.Equal(["unknown-batch"], (await _floor.SendAsync(Fill(K3, NewId()) with { NewBatch = null })).Codes());
     }
+
+    [Fact]
+    public async Task Whoever_is_said_to_have_done_it_is_somebody_of_the_house()
+    {
+        Store.People.Accounts accounts = new(_floor);
+        var hand = (await accounts.AddAsync("Dot", Domain.People.Role.Helper, null, false, Ago(0), Stop))!;
+        var note = Note(K3, "Looked in") with { DoneBy = [hand.Id] };
+        (await _floor.SendAsync(note)).Stored();
+
+        var nobody = note with { Id = NewId(), DoneBy = [hand.Id, NewId()] };
+        Assert.Equal(["unknown-person"], (await _floor.SendAsync(nobody)).Codes());
+        Corrected corrected = new(note.Id, nobody with { Id = note.Id }, "It was another") { Id = NewId() };
+        Assert.Equal(["unknown-person"], (await _floor.SendAsync(corrected)).Codes());
+    }
+
+    [Fact]
+    public async Task What_is_said_of_a_batch_that_has_no_number_yet_calls_it_by_its_name()
+    {
+        var batch = NewId();
+        Emptied elsewhere = new(P2, batch, Litres(1)) { Id = NewId() };
+
+        var judged = (await _floor.Log.CheckAsync(Request(Ann, Fill(K3, batch), elsewhere), Stop)).Judged;
+        Assert.Equal("Harvest Ale", Called(judged[1]));
+
+        (await _floor.InsistAsync(Ann, Fill(K3, batch))).Stored();
+        judged = (await _floor.Log.CheckAsync(Request(Ann, elsewhere), Stop)).Judged;
+        Assert.Equal(1, Called(judged[0]));
+    }
+
+    private static object? Called(Judged judged) =>
+        judged
+            .Verdict.Objections.Single(o => o.Code is "no-such-beer")
+            .Numbers.Single(number => number.Name is "batch")
+            .Value;
 
     [Fact]
     public async Task Of_many_entries_all_are_written_or_none()

@@ -101,6 +101,44 @@ public sealed class LogWritingTests(FloorApp app) : IClassFixture<FloorApp>, IAs
     }
 
     [Fact]
+    public async Task Whoever_did_it_is_somebody_of_the_house()
+    {
+        var note = Note(_tank, "Looked in");
+        note["done_by"] = new System.Text.Json.Nodes.JsonArray(NewId());
+
+        var refused = await (await _gauge.SendAsync(note)).HearAsync(HttpStatusCode.UnprocessableEntity);
+        Assert.Equal(["unknown-person"], refused.Codes());
+
+        note["done_by"] = new System.Text.Json.Nodes.JsonArray($"{app.Person(Domain.People.Role.Brewer).Id}");
+        await (await _gauge.SendAsync(note)).HearAsync(HttpStatusCode.OK);
+    }
+
+    [Fact]
+    public async Task A_batch_without_a_number_yet_is_called_by_its_name()
+    {
+        var batch = NewId();
+        var dumped = new System.Text.Json.Nodes.JsonObject
+        {
+            ["id"] = NewId(),
+            ["kind"] = "dumped",
+            ["tank"] = _tank,
+            ["batch_id"] = batch,
+            ["what"] = "yeast",
+            ["volume"] = Litres(5),
+        };
+        await app.TankAsync(_tank + "B");
+        var fill = Fill(_tank + "B", batch);
+
+        var asked = await (await _gauge.SendAsync(Group(fill, dumped), "?check=true")).HearAsync(HttpStatusCode.OK);
+
+        var objection = Assert.Single(
+            asked["entries"]![1]!["objections"]!.AsArray(),
+            o => o.Text("code") is "no-such-beer"
+        );
+        Assert.Equal($"The log has no beer of batch Harvest Ale in {_tank}.", objection.Text("text"));
+    }
+
+    [Fact]
     public async Task Of_a_group_with_one_bad_entry_nothing_is_stored()
     {
         var before = await app.EntriesAsync();
