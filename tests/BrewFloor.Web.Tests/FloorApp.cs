@@ -15,9 +15,11 @@ using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Options;
 using Npgsql;
+using TestServer = BrewFloor.Store.Tests.Postgres.TestServer;
 
 namespace BrewFloor.Web.Tests;
 
@@ -38,6 +40,9 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
     private readonly Dictionary<Role, Person> _people = [];
     private readonly List<HttpClient> _clients = [];
     private Connections? _connections;
+
+    /// <summary>What this test's app has in place of its own.</summary>
+    public Action<IServiceCollection>? Instead { get; init; }
 
     public static CancellationToken Stop => Xunit.TestContext.Current.CancellationToken;
 
@@ -193,6 +198,7 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
         builder.UseSetting("ConnectionStrings:BrewFloorOwner", _connections.Owner);
         builder.UseSetting("data", _folder);
         builder.UseSetting("port", "0");
+        builder.ConfigureTestServices(services => Instead?.Invoke(services));
     }
 
     public override async ValueTask DisposeAsync()

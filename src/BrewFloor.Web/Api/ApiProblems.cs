@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Store.Log;
 using BrewFloor.Web.Shell;
 using Microsoft.AspNetCore.Mvc;
 using Npgsql;
@@ -58,6 +59,9 @@ internal static partial class ApiProblems
                 return Of(unreadable, words);
             case BadHttpRequestException bad:
                 return Of(bad.StatusCode, words, $"status-{bad.StatusCode}");
+            case var _ when Busy.Is(e):
+                context.Response.Headers.RetryAfter = "1";
+                return Of(StatusCodes.Status503ServiceUnavailable, words, "busy");
             case var _ when IsPassing(e):
                 context.Response.Headers.RetryAfter = "1";
                 return Of(StatusCodes.Status503ServiceUnavailable, words, "status-503");
@@ -71,7 +75,7 @@ internal static partial class ApiProblems
         }
     }
 
-    // A lock that wasn't had in time, a server that went away: the same request may go through a moment later.
+    // A server that went away: the same request may go through a moment later.
     private static bool IsPassing(Exception? e) =>
         e is NpgsqlException { IsTransient: true } || (e?.InnerException is { } inner && IsPassing(inner));
 

@@ -1,6 +1,7 @@
 using System.Data.Common;
 using System.Net;
 using System.Text;
+using BrewFloor.Store.Log;
 using BrewFloor.Store.PrivateServer;
 using BrewFloor.Web.Shell;
 using Microsoft.Extensions.Primitives;
@@ -20,6 +21,8 @@ internal static class FloorAway
         "/fonts",
     ];
 
+    private static Wording Words => Reader.Stranger;
+
     public static IApplicationBuilder UseFloorAway(this IApplicationBuilder app) =>
         app.Use(
             static async (context, next) =>
@@ -34,7 +37,8 @@ internal static class FloorAway
                     return;
                 }
 
-                await AnswerAsync(context, isSure: true);
+                // The database wasn't asked at all.
+                await AnswerAsync(context, [Words["away"], Words["away-why"], Since(context)]);
             }
         );
 
@@ -47,13 +51,21 @@ internal static class FloorAway
         }
         catch (Exception e) when (IsOutOfReach(e) && !context.Response.HasStarted)
         {
-            context.RequestServices.GetRequiredService<FloorDatabase>().Doubt();
+            var isBusy = Busy.Is(e);
+            if (!isBusy)
+            {
+                context.RequestServices.GetRequiredService<FloorDatabase>().Doubt();
+            }
+
             if (IsForPrograms(context))
             {
                 throw; // they have answers of their own for it
             }
 
-            await AnswerAsync(context, isSure: false);
+            await AnswerAsync(
+                context,
+                isBusy ? [Words["busy"], Words["busy-why"]] : [Words["away"], Words["away-unsure"], Since(context)]
+            );
         }
     }
 
@@ -64,8 +76,8 @@ internal static class FloorAway
     internal static bool IsOutOfReach(Exception e) =>
         e is DbException { IsTransient: true } || (e.InnerException is { } inner && IsOutOfReach(inner));
 
-    /// <param name="isSure">The database wasn't asked at all.</param>
-    private static async Task AnswerAsync(HttpContext context, bool isSure)
+    /// <param name="said">The heading, and the sentences below it.</param>
+    private static async Task AnswerAsync(HttpContext context, string[] said)
     {
         context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
         context.Response.Headers.RetryAfter = "2";
@@ -83,15 +95,16 @@ internal static class FloorAway
             HttpMethods.IsPost(context.Request.Method) && context.Request.HasFormContentType
                 ? await context.Request.ReadFormAsync(context.RequestAborted)
                 : [];
-        await context.Response.WriteAsync(Page(context, typed, isSure), context.RequestAborted);
+        await context.Response.WriteAsync(Page(context, typed, said), context.RequestAborted);
     }
 
     // Built by hand: a page of the usual kind would ask the database who reads it.
-    private static string Page(HttpContext context, IEnumerable<KeyValuePair<string, StringValues>> typed, bool isSure)
+    private static string Page(
+        HttpContext context,
+        IEnumerable<KeyValuePair<string, StringValues>> typed,
+        string[] said
+    )
     {
-        var words = Reader.Stranger;
-        var last = context.RequestServices.GetRequiredService<Readiness>().LastReachedAt;
-        var since = last is { } at ? words["away-since", new Domain.Log.Number("at", at)] : words["away-never"];
         var kept = new StringBuilder();
         foreach (var (name, values) in typed)
         {
@@ -107,19 +120,24 @@ internal static class FloorAway
 
         var again =
             kept.Length == 0
-                ? $"""<p><a class="press" href="{Encode(context.Request.Path + context.Request.QueryString)}">{Encode(words["away-again"])}</a></p>"""
-                : $"""<form method="post">{kept}{Shown(typed)}<button class="press">{Encode(words["away-again"])}</button></form>""";
+                ? $"""<p><a class="press" href="{Encode(context.Request.Path + context.Request.QueryString)}">{Encode(Words["away-again"])}</a></p>"""
+                : $"""<form method="post">{kept}{Shown(typed)}<button class="press">{Encode(Words["away-again"])}</button></form>""";
         return $"""
             <!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
             <title>{Encode(
-                words["away"]
+                said[0]
             )} · BrewFloor</title><link rel="stylesheet" href="/tokens.css"><link rel="stylesheet" href="/floor.css"></head>
             <body><main id="main" class="narrow"><div class="objection stop" role="alert"><h1>{Encode(
-                words["away"]
+                said[0]
             )}</h1>
-            <p>{Encode(words[isSure ? "away-why" : "away-unsure"])}</p><p>{Encode(since)}</p></div>{again}</main></body></html>
+            {string.Concat(said[1..].Select(line => $"<p>{Encode(line)}</p>"))}</div>{again}</main></body></html>
             """;
     }
+
+    private static string Since(HttpContext context) =>
+        context.RequestServices.GetRequiredService<Readiness>().LastReachedAt is { } at
+            ? Words["away-since", new Domain.Log.Number("at", at)]
+            : Words["away-never"];
 
     private static string Shown(IEnumerable<KeyValuePair<string, StringValues>> typed)
     {
