@@ -37,26 +37,21 @@ public sealed record DemoScenario(
         return new(Quillmoor, [.. crew.All], [.. cellar.All], story.Until(now));
     }
 
-    /// <summary>The log in groups that can each go through the door in one piece: an entry that names another goes alone.</summary>
+    /// <summary>The log in groups that can each go through the door in one piece: what an entry names is in one before, and named once.</summary>
     /// <param name="most">Entries in a group.</param>
     public IEnumerable<Listed<(LogEntry Entry, Guid LoggedBy, Answer Answer)>> Groups(int most)
     {
         List<(LogEntry Entry, Guid LoggedBy, Answer Answer)> group = [];
         foreach (var line in Log)
         {
-            var isAlone = line.Entry is Corrected or Struck or Answered;
-            if (group.Count > 0 && (isAlone || group.Count >= most))
+            var known = group.SelectMany(l => (Guid[])[l.Entry.Id, .. NamedBy(l.Entry)]);
+            if (group.Count >= most || NamedBy(line.Entry).Intersect(known).Any())
             {
                 yield return [.. group];
                 group.Clear();
             }
 
             group.Add(line);
-            if (isAlone)
-            {
-                yield return [.. group];
-                group.Clear();
-            }
         }
 
         if (group.Count > 0)
@@ -64,6 +59,15 @@ public sealed record DemoScenario(
             yield return [.. group];
         }
     }
+
+    private static Listed<Guid> NamedBy(LogEntry entry) =>
+        entry switch
+        {
+            Corrected corrected => [corrected.Entry],
+            Struck struck => struck.Entries,
+            Answered answered => [answered.Entry],
+            _ => [],
+        };
 
     private static void Tell(Story story)
     {

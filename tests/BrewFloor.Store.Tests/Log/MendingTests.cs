@@ -114,6 +114,43 @@ public sealed class MendingTests(TestServer server) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_correction_stands_in_one_request_with_what_brings_new_batches_and_cultures()
+    {
+        var (next, pack) = (NewId(), NewId());
+        var correction = Correct(_filled, _filled with { Volume = Litres(800) });
+
+        (await _floor.InsistAsync(Ann, Fill(P2, next, at: Ago(2)), correction, Received(pack))).Stored();
+
+        Assert.Equal(800, (await _floor.TankAsync(K3)).Contents.Volume!.Value.Liters);
+        Assert.Equal(next, (await _floor.TankAsync(P2)).BatchId);
+        Assert.Equal(2L, await _floor.AskAsync<long>("SELECT count(*) FROM batches"));
+        Assert.Equal(1L, await _floor.AskAsync<long>("SELECT count(*) FROM cultures"));
+    }
+
+    [Fact]
+    public async Task A_strike_frees_the_tank_for_the_new_batch_of_the_same_request()
+    {
+        var next = NewId();
+        var anew = Fill(K3, next, at: Ago(1));
+        Assert.Contains("tank-occupied", (await _floor.InsistAsync(Ann, anew)).Codes());
+
+        (await _floor.InsistAsync(Ann, Strike(_filled), anew, Received(NewId()))).Stored();
+
+        Assert.Equal(next, (await _floor.TankAsync(K3)).BatchId);
+        Assert.Equal(next, await _floor.AskAsync<Guid>("SELECT batch_id FROM tank_occupancies"));
+    }
+
+    [Fact]
+    public async Task A_batch_or_a_culture_comes_into_being_once_also_beside_a_correction()
+    {
+        var correction = Correct(_filled, _filled with { Volume = Litres(800) });
+
+        var refused = await _floor.InsistAsync(Ann, correction, Fill(P2, _batch, at: Ago(2)));
+
+        Assert.Contains("batch-exists", refused.Codes());
+    }
+
+    [Fact]
     public async Task Only_the_latest_correction_may_be_struck()
     {
         var first = Correct(_filled, _filled with { Volume = Litres(800) });
