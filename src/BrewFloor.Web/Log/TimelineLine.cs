@@ -24,6 +24,9 @@ public sealed record TimelineLine(LogEntry Entry, string Who)
 
     public bool IsCorrected { get; init; }
 
+    /// <summary>How far the clock it was sent by was ahead of ours (below zero: behind); its time is put right by as much.</summary>
+    public TimeSpan? Skew { get; init; }
+
     /// <summary>The tank it is about, where the page is about something else.</summary>
     public string? TankCode { get; init; }
 }

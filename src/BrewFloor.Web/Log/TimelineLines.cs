@@ -58,6 +58,7 @@ public sealed class TimelineLines(LogReader log)
             },
             Reason = line.Reason,
             Objections = line.Objections,
+            Skew = line.Skew,
             TankCode = tanks is not null ? tanks.GetValueOrDefault(tank) : null,
         };
     }
