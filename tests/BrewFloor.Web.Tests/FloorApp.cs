@@ -36,13 +36,18 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
 {
     public const string Password = "barley and water";
 
-    private readonly string _folder = Directory.CreateTempSubdirectory("brewfloor-web-").FullName;
+    private readonly string _made = Directory.CreateTempSubdirectory("brewfloor-web-").FullName;
     private readonly Dictionary<Role, Person> _people = [];
     private readonly List<HttpClient> _clients = [];
     private Connections? _connections;
 
     /// <summary>What this test's app has in place of its own.</summary>
     public Action<IServiceCollection>? Instead { get; init; }
+
+    /// <summary>The one whose place this one takes, on the same folder and database.</summary>
+    public FloorApp? Before { get; init; }
+
+    private string Folder => Before?.Folder ?? _made;
 
     public static CancellationToken Stop => Xunit.TestContext.Current.CancellationToken;
 
@@ -69,7 +74,7 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
     /// <summary>Starts it as on its first day: nobody is there.</summary>
     public async Task StartEmptyAsync()
     {
-        _connections = await server.NewDatabaseAsync(Stop);
+        _connections = Before?._connections ?? await server.NewDatabaseAsync(Stop);
         UseKestrel();
         StartServer();
         while (!Get<Readiness>().IsReady)
@@ -95,7 +100,12 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
     public HttpClient As(Role role) => As(_people[role]);
 
     /// <inheritdoc cref="As(Role)"/>
-    public HttpClient As(Person person)
+    public HttpClient As(Person person) => With(CookiesOf(person));
+
+    /// <summary>A browser with cookies that were given elsewhere.</summary>
+    public HttpClient With(CookieContainer cookies) => Client(cookies, "127.0.0.1");
+
+    public CookieContainer CookiesOf(Person person)
     {
         var scheme = CookieAuthenticationDefaults.AuthenticationScheme;
         var cookie = Get<IOptionsMonitor<CookieAuthenticationOptions>>().Get(scheme);
@@ -113,7 +123,7 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
             ClientOptions.BaseAddress,
             new Cookie(cookie.Cookie.Name!, cookie.TicketDataFormat.Protect(ticket))
         );
-        return Client(cookies, "127.0.0.1");
+        return cookies;
     }
 
     /// <summary>A program with a new token of these scopes: read, log.</summary>
@@ -196,7 +206,7 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
         builder.UseEnvironment("Production");
         builder.UseSetting("ConnectionStrings:BrewFloor", _connections!.Application);
         builder.UseSetting("ConnectionStrings:BrewFloorOwner", _connections.Owner);
-        builder.UseSetting("data", _folder);
+        builder.UseSetting("data", Folder);
         builder.UseSetting("port", "0");
         builder.ConfigureTestServices(services => Instead?.Invoke(services));
     }
@@ -205,6 +215,6 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
     {
         _clients.ForEach(client => client.Dispose());
         await base.DisposeAsync();
-        Directory.Delete(_folder, recursive: true);
+        Directory.Delete(_made, recursive: true);
     }
 }
