@@ -35,6 +35,7 @@ public static class StoreSetup
             .AddSingleton<BatchBook>()
             .AddSingleton<CultureBook>()
             .AddSingleton<HouseKeeping>()
+            .AddSingleton<Cautions>()
             .AddSingleton<DueJobs>()
             .AddSingleton<Accounts>()
             .AddSingleton<FirstOwner>()

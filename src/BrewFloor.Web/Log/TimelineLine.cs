@@ -22,6 +22,9 @@ public sealed record TimelineLine(LogEntry Entry, string Who)
 
     public Listed<Objection> Objections { get; init; }
 
+    /// <summary>What it would hear today, because something before it changed.</summary>
+    public Listed<Objection> SeenAfterwards { get; init; }
+
     public bool IsCorrected { get; init; }
 
     /// <summary>How far the clock it was sent by was ahead of ours (below zero: behind); its time is put right by as much.</summary>

@@ -59,6 +59,7 @@ public sealed class TimelineLines(LogReader log)
             Reason = line.Reason,
             Objections = line.Objections,
             Skew = line.Skew,
+            SeenAfterwards = line.SeenAfterwards,
             TankCode = tanks is not null ? tanks.GetValueOrDefault(tank) : null,
         };
     }

@@ -67,7 +67,7 @@ public sealed class LateTests(TestServer server) : IAsyncLifetime
     [Fact]
     public async Task With_limits_of_years_a_helper_writes_of_any_day()
     {
-        House.HouseKeeping house = new(_floor.Database, _floor.Rules);
+        Store.House.HouseKeeping house = new(_floor.Database, _floor.Rules);
         var rules = await house.RulesAsync(Stop);
         var wide = rules with { HelperBackdates = TimeSpan.FromDays(999), BrewerBackdates = TimeSpan.FromDays(999) };
         await house.ChangeAsync(wide, Ann.Id, Stop);
