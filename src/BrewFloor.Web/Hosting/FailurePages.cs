@@ -21,4 +21,23 @@ internal static class FailurePages
                 return next(context);
             }
         );
+
+    /// <summary>A form larger than the server takes is answered before anybody tries to read it.</summary>
+    public static IApplicationBuilder UseLargestForm(this IApplicationBuilder app, long largest) =>
+        app.Use(
+            (context, next) =>
+            {
+                if (
+                    !HttpMethods.IsPost(context.Request.Method)
+                    || context.Request.ContentLength is not { } length
+                    || length <= largest
+                )
+                {
+                    return next(context);
+                }
+
+                context.Response.StatusCode = StatusCodes.Status413PayloadTooLarge;
+                return Task.CompletedTask;
+            }
+        );
 }

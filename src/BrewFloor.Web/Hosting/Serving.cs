@@ -102,6 +102,7 @@ public static class Serving
         app.UseStatusCodePagesWithReExecute("/not-found");
         app.UseLookedAt();
         app.UseApiProblems();
+        app.UseLargestForm(LargestBody);
         app.UseFloorAway();
         app.UseRouting();
         app.UseRateLimiter();

@@ -111,6 +111,15 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
         }
     }
 
+    /// <summary>A program that may read and log.</summary>
+    public async Task<HttpClient> ProgramAsync()
+    {
+        var (_, secret) = await Services
+            .GetRequiredService<Tokens>()
+            .AddAsync("A gauge", ["read", "log"], by: null, Now, Stop);
+        return new() { BaseAddress = new(Address), DefaultRequestHeaders = { Authorization = new("Bearer", secret) } };
+    }
+
     public async Task<TankState> StateOfAsync(Tank tank) =>
         (await Reader.TankAsync(tank.Code, Stop))!.Floor.Tanks[0].State;
 
