@@ -114,10 +114,14 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
     /// <summary>A program that may read and log.</summary>
     public async Task<HttpClient> ProgramAsync()
     {
-        var (_, secret) = await Services
+        var made = await Services
             .GetRequiredService<Tokens>()
-            .AddAsync("A gauge", ["read", "log"], by: null, Now, Stop);
-        return new() { BaseAddress = new(Address), DefaultRequestHeaders = { Authorization = new("Bearer", secret) } };
+            .AddAsync($"Gauge {Guid.CreateVersion7():N}", ["read", "log"], by: null, Now, Stop);
+        return new()
+        {
+            BaseAddress = new(Address),
+            DefaultRequestHeaders = { Authorization = new("Bearer", made!.Value.Secret) },
+        };
     }
 
     public async Task<TankState> StateOfAsync(Tank tank) =>
