@@ -25,6 +25,8 @@ public sealed class ReleasesTests(TestServer server)
 
     private static string Folder => Path.Combine(AppContext.BaseDirectory, "releases");
 
+    private static string FileOf(string release) => Path.Combine(Folder, release, "floor.sql");
+
     public static TheoryData<string> Dumps => [.. Directory.GetDirectories(Folder).Select(d => Path.GetFileName(d)!)];
 
     [Theory]
@@ -53,6 +55,7 @@ public sealed class ReleasesTests(TestServer server)
         string release
     )
     {
+        Assert.InRange(new FileInfo(FileOf(release)).Length, 1, 300_000); // it stays for good
         var floor = await RestoredAsync(release);
 
         var kinds = (await AskAsync(floor, "SELECT string_agg(DISTINCT kind, ' ') FROM entries"))!.Split(' ');
@@ -95,7 +98,7 @@ public sealed class ReleasesTests(TestServer server)
     private async Task<string> RestoredAsync(string release)
     {
         var empty = (await server.EmptyDatabaseAsync(Stop)).Owner;
-        await ReleaseDump.RestoreAsync(empty, Path.Combine(Folder, release, "floor.sql"));
+        await ReleaseDump.RestoreAsync(empty, FileOf(release));
         return empty;
     }
 
@@ -105,6 +108,8 @@ public sealed class ReleasesTests(TestServer server)
         await using var owner = StoreSetup.DataSource(floor);
         await Refolding.AllAsync(owner, Stop);
     }
+
+    internal static async Task<string> StatesAsync(string floor) => (await AskAsync(floor, States))!;
 
     private static async Task<string?> AskAsync(string floor, string question)
     {
