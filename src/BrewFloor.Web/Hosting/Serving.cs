@@ -17,6 +17,8 @@ namespace BrewFloor.Web.Hosting;
 /// <summary>The app while it serves pages: what it is made of, and in which order a request passes through it.</summary>
 public static class Serving
 {
+    private static readonly string[] Packed = ["text/html", "text/css", "text/javascript", "image/svg+xml"];
+
     private const long LargestBody = 1024 * 1024;
 
     public static async Task<int> RunAsync(StartOptions options, string[] args)
@@ -93,10 +95,13 @@ public static class Serving
         builder.Services.AddFloorPages();
         builder.Services.AddFloorApi();
         builder.Services.AddRazorComponents();
+        // Not what streams: news must not wait for more of them.
+        builder.Services.AddResponseCompression(packed => packed.MimeTypes = Packed);
     }
 
     private static void UseFloor(WebApplication app)
     {
+        app.UseResponseCompression();
         app.UseSecurityHeaders();
         app.UseExceptionHandler("/error", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found");
