@@ -8,18 +8,37 @@ namespace BrewFloor.Store.Log;
 /// <summary>Reads the log's lines, with who wrote them and what the floor said. Names are asked once, for all of them.</summary>
 public sealed class LogReader(NpgsqlDataSource database)
 {
-    // Of each entry the last place it had on this timeline: where it stands, or stood until it was struck or moved.
-    private const string OfSubject = """
+    private const string Line = """
         SELECT s.at, s.seq, s.entry_id, s.words_id, w.kind, w.version, w.payload, w.note, w.done_by, w.done_anyway,
                e.recorded, e.logged_by, e.by_token, w.objections, w.reason, w.answered, w.already_happened, w.cautions_shown,
                w.skew_ms, (SELECT id FROM entries WHERE seq = s.until),
                s.until IS NOT NULL AND EXISTS (SELECT FROM entry_subjects o WHERE o.entry_id = s.entry_id AND o.until IS NULL),
                (SELECT jsonb_agg(a.objection) FROM seen_afterwards a WHERE a.entry_id = s.entry_id)
-        FROM entry_subjects s JOIN entries e ON e.id = s.entry_id JOIN entries w ON w.id = s.words_id
-        WHERE NOT EXISTS (
+        """;
+
+    // Of each entry the last place it had on this timeline: where it stands, or stood until it was struck or moved.
+    private const string IsLastPlace = """
+        NOT EXISTS (
             SELECT FROM entry_subjects n
             WHERE n.entry_id = s.entry_id AND n.subject_id = s.subject_id AND n.since > s.since
         )
+        """;
+
+    private const string OfSubject = $"""
+        {Line}
+        FROM entry_subjects s JOIN entries e ON e.id = s.entry_id JOIN entries w ON w.id = s.words_id
+        WHERE {IsLastPlace}
+        """;
+
+    // Once each, by any one of its subjects; an entry without a subject cannot be. Walked along the numbers, however long the log.
+    private const string InOrder = $"""
+        {Line}
+        FROM entries e
+        CROSS JOIN LATERAL (
+            SELECT * FROM entry_subjects s WHERE s.entry_id = e.id AND {IsLastPlace} ORDER BY s.subject_id LIMIT 1
+        ) s
+        JOIN entries w ON w.id = s.words_id
+        WHERE s.seq = e.seq AND e.seq > $1
         """;
 
     internal const string Names = "SELECT id, name FROM people UNION ALL SELECT id, name FROM tokens";
@@ -45,17 +64,9 @@ public sealed class LogReader(NpgsqlDataSource database)
     /// <param name="about">Only about this subject; null: all.</param>
     public Task<Page<LogLine>> SinceAsync(long since, Subject? about, int limit, CancellationToken stop)
     {
-        // Once each, by any one of its subjects; an entry without a subject cannot be.
-        const string Once = """
-             AND e.seq > $1 AND s.seq = e.seq AND s.subject_id = (
-                SELECT min(o.subject_id::text)::uuid FROM entry_subjects o
-                WHERE o.entry_id = s.entry_id AND NOT EXISTS (
-                    SELECT FROM entry_subjects n
-                    WHERE n.entry_id = o.entry_id AND n.subject_id = o.subject_id AND n.since > o.since))
-            """;
-        var which = about is { } subject ? $" AND e.seq > $1 AND s.subject_id = '{subject.Id}'" : Once;
+        var asked = about is { } subject ? $"{OfSubject} AND e.seq > $1 AND s.subject_id = '{subject.Id}'" : InOrder;
         return PageAsync(
-            $"{OfSubject}{which} ORDER BY e.seq LIMIT {limit + 1}",
+            $"{asked} ORDER BY e.seq LIMIT {limit + 1}",
             limit,
             last => last.Seq.ToString(CultureInfo.InvariantCulture),
             stop,
