@@ -37,7 +37,7 @@ public static class BatchWords
             far is null ? "state-stage-" + batch.Stage : "state-stage-FermentingFar",
             new("at", since),
             new("day", day),
-            new("far", far is { } share ? $"{share * 100:0} %" : null)
+            new("far", far is { } share ? words.Figures.Share(share) : null)
         ];
     }
 
@@ -73,7 +73,7 @@ public static class BatchWords
 
         if (batch.HowFar is { } far)
         {
-            yield return ("far", $"{(far * 100).ToString("0", figures.Culture)} %");
+            yield return ("far", figures.Share(far));
         }
 
         yield return ("kind", words.Entry("choice.BeerKind." + batch.Thing.Kind));

@@ -1,10 +1,13 @@
 using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.Http.Features;
 
 namespace BrewFloor.Web.Hosting;
 
 /// <summary>The pages that are shown in place of what failed.</summary>
 internal static class FailurePages
 {
+    private const long MostHeardOut = 16 * 1024 * 1024;
+
     /// <summary>Such a page is looked at, whatever was being sent: a form that was refused isn't read once more for it.</summary>
     public static IApplicationBuilder UseLookedAt(this IApplicationBuilder app) =>
         app.Use(
@@ -25,7 +28,7 @@ internal static class FailurePages
     /// <summary>A form larger than the server takes is answered before anybody tries to read it.</summary>
     public static IApplicationBuilder UseLargestForm(this IApplicationBuilder app, long largest) =>
         app.Use(
-            (context, next) =>
+            async (context, next) =>
             {
                 if (
                     !HttpMethods.IsPost(context.Request.Method)
@@ -33,11 +36,25 @@ internal static class FailurePages
                     || length <= largest
                 )
                 {
-                    return next(context);
+                    await next(context);
+                    return;
                 }
 
+                await HearOutAsync(context, length);
                 context.Response.StatusCode = StatusCodes.Status413PayloadTooLarge;
-                return Task.CompletedTask;
             }
         );
+
+    // Who is cut off while sending sees a broken line instead of the answer: what is not much too large is let come to its end.
+    private static async Task HearOutAsync(HttpContext context, long length)
+    {
+        if (
+            length <= MostHeardOut
+            && context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit
+        )
+        {
+            limit.MaxRequestBodySize = MostHeardOut;
+            await context.Request.Body.CopyToAsync(Stream.Null, context.RequestAborted);
+        }
+    }
 }

@@ -78,6 +78,9 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
             ? With(plato.Value, "0.0", "°P")
             : gravity.Value.ToString("0.000", culture);
 
+    /// <summary>"65 %", of 0.65; never broken in two.</summary>
+    public string Share(double share) => With(share * 100, "0", "%");
+
     public string Of(YeastAmount amount) =>
         amount.IsMass ? Of(Mass.FromGrams(amount.Grams)) : Of(Volume.FromMilliliters(amount.Milliliters));
 

@@ -102,7 +102,7 @@ public static class BayWords
             stage is Stage.Fermenting && far is not null ? "state-stage-FermentingFar" : "state-stage-" + stage,
             new("at", since),
             new("day", day),
-            new("far", far is { } share ? $"{share * 100:0} %" : null)
+            new("far", far is { } share ? words.Figures.Share(share) : null)
         ];
     }
 }

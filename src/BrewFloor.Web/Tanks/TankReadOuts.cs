@@ -39,7 +39,7 @@ public static class TankReadOuts
                 ReadOutPlace.Level,
                 words["read-volume"],
                 words.Figures.Of(volume),
-                words["read-free", new Number("share", $"{(1 - (volume / bay.Tank.Total)) * 100:0} %")]
+                words["read-free", new Number("share", words.Figures.Share(1 - (volume / bay.Tank.Total)))]
             )
         : new(ReadOutPlace.Level, words["read-volume"], words["volume-unknown"], "");
 

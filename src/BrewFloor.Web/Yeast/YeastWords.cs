@@ -24,9 +24,9 @@ public static class YeastWords
         culture.State.IsGenerationAtLeast ? $"{culture.State.Generation}+" : $"{culture.State.Generation}";
 
     public static string Age(ShownCulture culture, Wording words) =>
-        culture.State.Made is { } made
-            ? words["yeast-days", new Domain.Log.Number("days", DaysSince(culture, made.At))]
-            : words["bay-unknown"];
+        culture.State.Made is not { } made ? words["bay-unknown"]
+        : DaysSince(culture, made.At) is var days && days == 1 ? words["yeast-one-day"]
+        : words["yeast-days", new Domain.Log.Number("days", days)];
 
     /// <summary>Counted, reckoned as a range, or not known; never one number where there is a range.</summary>
     public static string Viability(ShownCulture culture, Wording words)
