@@ -7,6 +7,7 @@ using BrewFloor.EndToEnd.Tests.House;
 namespace BrewFloor.EndToEnd.Tests.Live;
 
 /// <summary>Two people, two phones: what one logs, the other sees without doing anything.</summary>
+[Collection(nameof(Alone))]
 public sealed class LiveTests(FloorApp floor) : IClassFixture<FloorApp>
 {
     private const int Times = 5;
