@@ -11,7 +11,7 @@ namespace BrewFloor.Benchmarks.Drills;
 /// </summary>
 internal sealed class Writer(int number, int seed, HttpClient http, IReadOnlyList<string> tanks, Ledger ledger)
 {
-    private static readonly TimeSpan BeforeTryingAgain = TimeSpan.FromMilliseconds(50);
+    private static readonly TimeSpan BeforeTryingAgain = TimeSpan.FromMilliseconds(200);
 
     private readonly Random _random = new(seed);
     private int _written;

@@ -4,6 +4,7 @@ using BrewFloor.Store.Tests.Postgres;
 namespace BrewFloor.EndToEnd.Tests.Drills;
 
 /// <summary>With a tenth of the counts: the same code as in full, the published app and a PostgreSQL of its own.</summary>
+[Collection(nameof(Drills))]
 public class PostgresDrillTests
 {
     [Fact]

@@ -2,7 +2,7 @@ using BrewFloor.EndToEnd.Tests.House;
 using Microsoft.Playwright;
 
 [assembly: AssemblyFixture(typeof(Chromium))]
-[assembly: Xunit.v3.Parallelization(MaxThreads = 3)] // each of them keeps a browser, a server and an app busy
+[assembly: Xunit.v3.Parallelization(MaxThreads = 2)] // each of them keeps a browser, a server and an app busy
 
 namespace BrewFloor.EndToEnd.Tests.House;
 

@@ -1,4 +1,3 @@
-using BrewFloor.EndToEnd.Tests.Drills;
 using BrewFloor.EndToEnd.Tests.House;
 using Xunit.Sdk;
 using Xunit.v3;
@@ -11,18 +10,12 @@ namespace BrewFloor.EndToEnd.Tests.House;
 [CollectionDefinition(nameof(Alone), DisableParallelization = true)]
 public sealed class Alone;
 
-/// <summary>The drills begin, so that at the end of a run nobody waits for them alone.</summary>
+/// <summary>The drills begin, one after the other, so that at the end of a run nobody waits for them alone.</summary>
 public sealed class LongestFirst : ITestCollectionOrderer
 {
-    private static readonly string[] Long = [nameof(KillDrillTests), nameof(PostgresDrillTests)];
-
     public IReadOnlyCollection<TTestCollection> OrderTestCollections<TTestCollection>(
         IReadOnlyCollection<TTestCollection> testCollections
     )
         where TTestCollection : ITestCollection =>
-        [
-            .. testCollections.OrderBy(collection =>
-                Long.Any(name => collection.TestCollectionDisplayName.Contains(name, StringComparison.Ordinal)) ? 0 : 1
-            ),
-        ];
+        [.. testCollections.OrderBy(one => one.TestCollectionDisplayName is nameof(Drills) ? 0 : 1)];
 }
