@@ -14,8 +14,8 @@ public sealed record ReadOut(ReadOutPlace Place, string Name, string Value, stri
 /// <summary>From a dot in the tank to the height of its words, px.</summary>
 internal readonly record struct ReadOutLine(double DotX, double DotY, double WordsY)
 {
-    /// <summary>Three lines of words with air between them.</summary>
-    public const double WordsHeight = 72;
+    /// <summary>Four lines of words with air between them: on a phone what it is and of when takes two.</summary>
+    public const double WordsHeight = 80;
 
     /// <summary>Words at the height of their dots, moved apart as little as needed, first down, then up from the end.</summary>
     public static IReadOnlyList<ReadOutLine> Spread(IReadOnlyList<(double X, double Y)> dots, double height)
