@@ -17,19 +17,15 @@ public sealed class BatchBook(NpgsqlDataSource database, RulesOnHand rules)
     public Task<Edited> EditAsync(Batch batch, Author by, CancellationToken stop) =>
         _edit.WriteAsync(Subject.Batch(batch.Id), floor => Renew(floor.Batch(batch.Id).Thing, batch, by), by, stop);
 
-    private static Renewal Renew(Batch before, Batch batch, Author by)
-    {
-        if (ThingEdit.MayNot(by) is { } why)
-        {
-            return why;
-        }
-
-        if (before.Version != batch.Version)
-        {
-            return new Renewal.No(new Edited.Overtaken());
-        }
-
-        var renewed = batch with { Number = before.Number, Version = before.Version + 1 };
-        return new Renewal.Yes(renewed.Version, FloorJson.Of(renewed), things => things.Add(renewed));
-    }
+    private static Renewal Renew(Batch before, Batch batch, Author by) =>
+        ThingEdit.Judge(
+            by,
+            before.Version,
+            batch.Version,
+            () =>
+            {
+                var renewed = batch with { Number = before.Number, Version = before.Version + 1 };
+                return new Renewal.Yes(renewed.Version, FloorJson.Of(renewed), things => things.Add(renewed));
+            }
+        );
 }

@@ -98,7 +98,10 @@ internal static class Opening
             batch.Add(Question(table), ids);
         }
 
-        batch.Add(TanksOfBatches, Ids(sought.Subjects, SubjectKind.Batch));
+        if (Ids(sought.Subjects, SubjectKind.Batch) is [_, ..] batches)
+        {
+            batch.Add(TanksOfBatches, batches);
+        }
 
         // After the things: what the same request brought a moment ago is then never seen without its entry.
         batch.Add("SELECT id, hash, seq, at FROM entries WHERE id = ANY($1)", sought.Entries);
@@ -135,7 +138,7 @@ internal static class Opening
 
     private static async Task<Opened> ReadAsync(
         NpgsqlDataReader reader,
-        IEnumerable<SubjectKind> kinds,
+        SubjectKind[] kinds,
         Sought sought,
         RulesOnHand rules,
         CancellationToken stop
@@ -161,10 +164,9 @@ internal static class Opening
             await ReadThingsAsync(opened, kind, reader, stop);
         }
 
-        await reader.NextResultAsync(stop);
-        while (await reader.ReadAsync(stop))
+        if (kinds.Contains(SubjectKind.Batch))
         {
-            AddThing(opened.Things, SubjectKind.Tank, reader);
+            await ReadTanksOfBatchesAsync(opened, reader, stop);
         }
 
         await reader.NextResultAsync(stop);
@@ -175,6 +177,15 @@ internal static class Opening
 
         await ReadNamedAsync(opened, sought, reader, stop);
         return opened;
+    }
+
+    private static async Task ReadTanksOfBatchesAsync(Opened opened, NpgsqlDataReader reader, CancellationToken stop)
+    {
+        await reader.NextResultAsync(stop);
+        while (await reader.ReadAsync(stop))
+        {
+            AddThing(opened.Things, SubjectKind.Tank, reader);
+        }
     }
 
     private static async Task ReadNamedAsync(

@@ -1,3 +1,4 @@
+using BrewFloor.Domain;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 using BrewFloor.Store.House;
@@ -26,9 +27,16 @@ internal sealed class ThingEdit(NpgsqlDataSource database, RulesOnHand rules)
         INSERT INTO thing_changes (kind, thing_id, version, at, by, thing) VALUES ($1, $2, $3, clock_timestamp(), $4, $5)
         """;
 
-    /// <summary>Tanks, batches and cultures are changed by brewers, at a page; null: they may.</summary>
-    public static Renewal.No? MayNot(Author by) =>
-        by.Role < Role.Brewer || by.IsToken ? new(new Edited.Refused([Objection.Impossible("may-not-edit")])) : null;
+    /// <summary>Tanks, batches and cultures are changed by brewers, at a page; nothing: they may.</summary>
+    public static Listed<Objection> MayNot(Author by) =>
+        by.Role < Role.Brewer || by.IsToken ? [Objection.Impossible("may-not-edit")] : [];
+
+    /// <summary>Of a thing that is judged by nothing else: who changes it, and whether what they read still stands.</summary>
+    /// <param name="renewed">Asked only when nothing speaks against it.</param>
+    public static Renewal Judge(Author by, int stands, int readAt, Func<Renewal> renewed) =>
+        MayNot(by) is [_, ..] objections ? new Renewal.No(new Edited.Refused(objections))
+        : stands != readAt ? new Renewal.No(new Edited.Overtaken())
+        : renewed();
 
     /// <param name="renew">Judges the thing as it stands against the one that is wanted.</param>
     public async Task<Edited> WriteAsync(Subject subject, Func<Floor, Renewal> renew, Author by, CancellationToken stop)

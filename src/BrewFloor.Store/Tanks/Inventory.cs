@@ -36,7 +36,7 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
     public async Task<Edited> AddAsync(Tank tank, Author by, CancellationToken stop)
     {
         tank = tank with { Code = Code(tank.Code), Version = 1 };
-        Listed<Objection> objections = [.. ByWhom(by).Concat(TankEdits.New(tank, by.Role))];
+        Listed<Objection> objections = [.. ThingEdit.MayNot(by).Concat(TankEdits.New(tank, by.Role))];
         if (objections is not [])
         {
             return new Edited.Refused(objections);
@@ -101,13 +101,10 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
         var renewed = tank with { Code = before.Thing.Code, Version = before.Thing.Version + 1 };
         Listed<Objection> objections =
         [
-            .. ByWhom(by).Concat(TankEdits.Objections(before.Thing, renewed, before.State, by.Role)),
+            .. ThingEdit.MayNot(by).Concat(TankEdits.Objections(before.Thing, renewed, before.State, by.Role)),
         ];
         return objections is []
             ? new Renewal.Yes(renewed.Version, FloorJson.Of(renewed), things => things.Add(renewed))
             : new Renewal.No(new Edited.Refused(objections));
     }
-
-    private static Listed<Objection> ByWhom(Author by) =>
-        ThingEdit.MayNot(by)?.Why is Edited.Refused refused ? refused.Objections : [];
 }

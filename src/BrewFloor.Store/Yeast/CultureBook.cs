@@ -22,19 +22,15 @@ public sealed class CultureBook(NpgsqlDataSource database, RulesOnHand rules)
             stop
         );
 
-    private static Renewal Renew(Culture before, Culture culture, Author by)
-    {
-        if (ThingEdit.MayNot(by) is { } why)
-        {
-            return why;
-        }
-
-        if (before.Version != culture.Version)
-        {
-            return new Renewal.No(new Edited.Overtaken());
-        }
-
-        var renewed = culture with { Number = before.Number, Version = before.Version + 1 };
-        return new Renewal.Yes(renewed.Version, FloorJson.Of(renewed), things => things.Add(renewed));
-    }
+    private static Renewal Renew(Culture before, Culture culture, Author by) =>
+        ThingEdit.Judge(
+            by,
+            before.Version,
+            culture.Version,
+            () =>
+            {
+                var renewed = culture with { Number = before.Number, Version = before.Version + 1 };
+                return new Renewal.Yes(renewed.Version, FloorJson.Of(renewed), things => things.Add(renewed));
+            }
+        );
 }
