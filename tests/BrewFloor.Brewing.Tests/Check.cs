@@ -7,7 +7,10 @@ using Xunit.v3;
 
 namespace BrewFloor.Brewing.Tests;
 
-/// <summary>A row of <c>tests/samples/checks.csv</c>: a published or independently computed number, with its source.</summary>
+/// <summary>
+/// A row of <c>tests/samples/checks.csv</c> or of our own <c>samples/values.csv</c>: a published or independently computed
+/// number, with its source.
+/// </summary>
 public sealed partial record Check(
     string Id,
     string Topic,
@@ -19,7 +22,11 @@ public sealed partial record Check(
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
 
-    public static IReadOnlyDictionary<string, Check> All { get; } = Read().ToDictionary(c => c.Id);
+    /// <summary>published, computed-independently, common-practice or from-memory.</summary>
+    public string Provenance { get; init; } = "";
+
+    public static IReadOnlyDictionary<string, Check> All { get; } =
+        new[] { "checks.csv", "values.csv" }.SelectMany(Read).ToDictionary(c => c.Id);
 
     /// <summary>The number after "name=" or "name " in the input.</summary>
     public double Given(string name) =>
@@ -54,19 +61,22 @@ public sealed partial record Check(
 
     public override string ToString() => $"{Id}, {Topic} ({Source})";
 
+    /// <summary>How many numbers it holds, as <see cref="Agrees"/> takes them.</summary>
+    public int Values => Expected.Split(';').Length;
+
     // "RE 4.305; A 3.970" is two numbers: the first of each part.
     private static double[] Numbers(string text) =>
         [.. text.Split(';').Select(part => double.Parse(Number().Match(part).Value, CultureInfo.InvariantCulture))];
 
-    private static IEnumerable<Check> Read()
+    private static IEnumerable<Check> Read(string name)
     {
-        using var file = new TextFieldParser(Path.Combine(AppContext.BaseDirectory, "samples", "checks.csv"));
+        using var file = new TextFieldParser(Path.Combine(AppContext.BaseDirectory, "samples", name));
         file.SetDelimiters(",");
         file.HasFieldsEnclosedInQuotes = true;
         _ = file.ReadFields();
         while (file.ReadFields() is { } f)
         {
-            yield return new Check(f[0], f[1], f[2], f[3], f[4], f[5]);
+            yield return new Check(f[0], f[1], f[2], f[3], f[4], f[5]) { Provenance = f[6] };
         }
     }
 

@@ -96,6 +96,10 @@ public static class Balling
             ? refusal
             : VolumeConcentration.FromPercent(alcohol.Percent * beer.Value / EthanolGravity);
 
+    /// <summary>Beer left of a wort, without its gas and its new yeast: wort / (1 + 0.010665 A).</summary>
+    internal static Mass BeerFrom(Mass wort, MassFraction alcohol) =>
+        Mass.FromKilograms(wort.Kilograms / (1 + ((ExtractPerAlcohol - 1) / 100 * alcohol.Percent)));
+
     /// <summary>0.4629 kg of CO2, 0.4839 kg of ethanol and 0.0532 kg of dry yeast from 1 kg of real extract.</summary>
     /// <param name="extract">Real extract that fermented, in kg.</param>
     /// <exception cref="ArgumentOutOfRangeException">Less than nothing: a caller's bug.</exception>
