@@ -64,7 +64,7 @@ public sealed partial record Check(
     /// <summary>How many numbers it holds, as <see cref="Agrees"/> takes them.</summary>
     public int Values => Expected.Split(';').Length;
 
-    // "RE 4.305; A 3.970" is two numbers: the first of each part.
+    // "RE 4.305; A 3.970" is two numbers: the first of each part; "CO2" is a name.
     private static double[] Numbers(string text) =>
         [.. text.Split(';').Select(part => double.Parse(Number().Match(part).Value, CultureInfo.InvariantCulture))];
 
@@ -80,7 +80,7 @@ public sealed partial record Check(
         }
     }
 
-    [GeneratedRegex(@"-?\d+(\.\d+)?", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"(?<![A-Za-z\d.])-?\d+(\.\d+)?", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Number();
 }
 

@@ -16,9 +16,7 @@ public static class CarbonDioxideSolubility
 
     private const double WaterMolarMass = 18.01528;
 
-    internal const double MolarMass = 44.0095;
-
-    internal const double GasConstant = 8.314462618;
+    internal const double MolarMass = IdealGas.CarbonDioxide;
 
     /// <summary>In pure water, g/L.</summary>
     /// <param name="temperature">0 to 40 °C.</param>
@@ -39,6 +37,20 @@ public static class CarbonDioxideSolubility
             { Refusal: { } refusal } => refusal,
             { Value: var water } => water * BeerOverWater,
         };
+
+    /// <summary>In pure water near room temperature, g/L: a second opinion with two constants.</summary>
+    /// <param name="temperature">15 to 35 °C: at 0 °C this form is 8 % low.</param>
+    /// <param name="absolute">Pressure of the CO2, 0 to 1,000 kPa absolute.</param>
+    /// <returns>Refused outside.</returns>
+    /// <remarks>
+    /// Source: Sander 2015, ACP 15:4399, and 2023, ACP 23:10901: 3.4e-4 mol/(m³ Pa) at 25 °C, 2300 K. Check CO-12.
+    /// </remarks>
+    public static Outcome<MassConcentration> InWaterBySander(Temperature temperature, Pressure absolute)
+    {
+        var refusal = Accepted.Between(15, 35, temperature.DegreesCelsius, "temperature", "°C") ?? RefusalOf(absolute);
+        var moles = 3.4e-4 * Math.Exp(2300 * ((1 / temperature.Kelvins) - (1 / 298.15))) * absolute.Pascals;
+        return refusal is null ? MassConcentration.FromGramsPerCubicMeter(moles * MolarMass) : refusal;
+    }
 
     /// <summary>Grams per litre of beer and bar, for sums over a whole tank.</summary>
     internal static double BeerPerBar(Temperature temperature) => BeerOverWater * WaterPerBar(temperature);

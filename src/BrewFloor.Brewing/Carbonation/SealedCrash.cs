@@ -60,15 +60,10 @@ public static class SealedCrash
         return Mass.FromGrams(Math.Max(0, (absolute.Bars * needs) - (tank.Absolute.Bars * has)));
     }
 
-    // What beer and headspace together hold, at rest. 1 bar in 1 L is 100 J.
+    // What beer and headspace together hold, at rest.
     private static double GramsPerBar(SealedTank tank) =>
         (tank.Beer.Liters * CarbonDioxideSolubility.BeerPerBar(tank.Temperature))
-        + (
-            tank.Headspace.Liters
-            * 100
-            * CarbonDioxideSolubility.MolarMass
-            / (CarbonDioxideSolubility.GasConstant * tank.Temperature.Kelvins)
-        );
+        + IdealGas.Grams(tank.Headspace.Liters, 1, tank.Temperature.Kelvins, IdealGas.CarbonDioxide);
 
     private static Pressure Stored(Pressure pressure) => pressure.ToUnit(UnitsNet.Units.PressureUnit.Kilopascal);
 

@@ -18,6 +18,33 @@ public class CarbonDioxideSolubilityTests
     public void Water_holds_what_was_published(Check check) =>
         check.Agrees(CarbonDioxideSolubility.InWater(Celsius(10), Pressure.FromBars(1)).Value.GramsPerLiter);
 
+    [Theory] // Sander 2015 and 2023
+    [Check("CO-12")]
+    public void A_second_opinion_on_water(Check check)
+    {
+        var sander = CarbonDioxideSolubility.InWaterBySander(Celsius(25), Pressure.FromBars(1)).Value;
+        var ours = CarbonDioxideSolubility.InWater(Celsius(25), Pressure.FromBars(1)).Value;
+
+        check.Agrees(sander.GramsPerLiter);
+        Assert.InRange(ours / sander, 0.99, 1.01);
+        Assert.Equal(
+            OutOfRange("temperature", "15", "35", "°C"),
+            CarbonDioxideSolubility.InWaterBySander(Celsius(0), Pressure.FromBars(1)).Refusal
+        );
+    }
+
+    [Fact] // IAPWS G7-04: Henry's constant per mole fraction, MPa; the correlations differ by 3 %
+    public void Water_holds_what_the_steam_tables_say() =>
+        Assert.All(
+            Table.Read("henry-iapws-g7-04.csv"),
+            row =>
+            {
+                var theirs = 0.1 / row[1] * 998 / 18.01528 * 44.0095;
+                var ours = CarbonDioxideSolubility.InWater(Celsius(row[0]), Pressure.FromBars(1)).Value.GramsPerLiter;
+                Assert.InRange(ours / theirs, 0.97, 1.035);
+            }
+        );
+
     [Theory] // Carroll et al. 1991, Kell 1975, 0.94 of it in beer
     [Check("CO-15")]
     public void A_vented_beer_keeps_its_residual_gas(Check check) => check.Agrees(Beer(20, 1.01325));
