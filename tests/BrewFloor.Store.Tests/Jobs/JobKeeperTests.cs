@@ -4,6 +4,7 @@ using BrewFloor.Domain.Tanks;
 using BrewFloor.Store.House;
 using BrewFloor.Store.Jobs;
 using BrewFloor.Store.Log;
+using BrewFloor.Store.Tanks;
 using BrewFloor.Store.Tests.Postgres;
 using static BrewFloor.Store.Tests.Postgres.FreshFloor;
 
@@ -46,6 +47,21 @@ public sealed class JobKeeperTests(TestServer server) : IAsyncLifetime
         await _floor.Jobs.SweepAsync(Ago(-200), Stop);
 
         Assert.Equal(jobs, await TrubJobsAsync());
+    }
+
+    [Fact]
+    public async Task A_cone_that_turns_out_to_be_a_bucket_asks_for_no_trub_any_more()
+    {
+        var tank = ATank(NewId(), "T9", 1200) with { Type = TankType.ConicalFermenter };
+        await _floor.Inventory.AddAsync(tank, Ann, Stop);
+        (await _floor.InsistAsync(Ann, Fill(tank.Id, _batch, at: Ago(3)))).Stored();
+        Assert.Equal(1, await TrubJobsAsync());
+
+        var edited = await _floor.Inventory.EditAsync(tank with { Type = TankType.Bucket, Version = 1 }, Ann, Stop);
+        Assert.IsType<Edited.Done>(edited);
+        await _floor.Jobs.SweepAsync(Ago(0), Stop);
+
+        Assert.Equal(0, await TrubJobsAsync());
     }
 
     [Fact]
