@@ -8,6 +8,9 @@ namespace BrewFloor.Store.People;
 /// <summary>Somebody of the house, with what signing in needs to know.</summary>
 public sealed record Person(Guid Id, string Name, Role Role)
 {
+    /// <summary>In characters; a token's too.</summary>
+    public const int LongestName = 80;
+
     /// <summary>Null: no account, only a name to say who did it.</summary>
     public string? PasswordHash { get; init; }
 

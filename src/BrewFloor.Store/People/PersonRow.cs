@@ -65,7 +65,7 @@ internal sealed class PeopleMapping : IEntityTypeConfiguration<PersonRow>, IEnti
                 table.HasCheckConstraint("ck_people_failed_sign_ins_are_counted", "failed_sign_ins >= 0");
             }
         );
-        builder.Property(row => row.Name).HasMaxLength(80);
+        builder.Property(row => row.Name).HasMaxLength(Person.LongestName);
         builder.Property(row => row.Preferences).HasColumnType("jsonb");
     }
 
@@ -77,7 +77,7 @@ internal sealed class PeopleMapping : IEntityTypeConfiguration<PersonRow>, IEnti
                 table.HasCheckConstraint("ck_tokens_scopes_are_known", "scopes <@ ARRAY['read', 'log', 'readings']")
         );
         builder.HasIndex(row => row.Hash).IsUnique();
-        builder.Property(row => row.Name).HasMaxLength(80);
+        builder.Property(row => row.Name).HasMaxLength(Person.LongestName);
         builder.HasOne<PersonRow>().WithMany().HasForeignKey(row => row.CreatedBy).OnDelete(DeleteBehavior.Restrict);
     }
 }

@@ -93,7 +93,7 @@ internal static class FloorAway
         context.Response.ContentType = "text/html; charset=utf-8";
         IEnumerable<KeyValuePair<string, StringValues>> typed =
             HttpMethods.IsPost(context.Request.Method) && context.Request.HasFormContentType
-                ? await context.Request.ReadFormAsync(context.RequestAborted)
+                ? (await context.Request.ReadFormAsync(context.RequestAborted)).Where(field => !IsSecret(field.Key))
                 : [];
         await context.Response.WriteAsync(Page(context, typed, said), context.RequestAborted);
     }
@@ -145,13 +145,14 @@ internal static class FloorAway
             .Where(field =>
                 !field.Key.StartsWith('_') && field.Value.ToString().Length > 0 && !Guid.TryParse(field.Value, out _)
             )
-            .Where(field =>
-                !field.Key.Contains("assword", StringComparison.Ordinal)
-                && !field.Key.Contains('.', StringComparison.Ordinal)
-            )
+            .Where(field => !field.Key.Contains('.', StringComparison.Ordinal))
             .Select(field => $"<div><dt>{Encode(field.Key)}</dt><dd>{Encode(field.Value)}</dd></div>");
         return $"""<dl class="facts paper">{string.Concat(rows)}</dl>""";
     }
+
+    // Typed again rather than written into a page: a page may be kept by a browser.
+    private static bool IsSecret(string field) =>
+        field is "Input.Password" or "Input.Old" or "Input.New";
 
     private static string Encode(string? text) => WebUtility.HtmlEncode(text ?? "");
 }

@@ -51,10 +51,6 @@ public static class Serving
             {
                 kestrel.ListenAnyIP(options.Port);
             }
-            else if (options.Port == 0)
-            {
-                kestrel.Listen(IPAddress.Loopback, 0); // any free one: the name localhost stands for two addresses
-            }
             else
             {
                 ListenHere(kestrel, options.Port);
@@ -66,7 +62,7 @@ public static class Serving
     {
         if (port is 0)
         {
-            kestrel.Listen(IPAddress.Loopback, 0);
+            kestrel.Listen(IPAddress.Loopback, 0); // any free one
         }
         else
         {

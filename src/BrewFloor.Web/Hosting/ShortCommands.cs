@@ -22,7 +22,7 @@ public static class ShortCommands
     public static Task<int> UserAsync(StartOptions options) =>
         options.Words switch
         {
-            ["add", var name] => WithPeopleAsync(options, people => AddAsync(people, name, RoleIn(options))),
+            ["add", var name] => WithPeopleAsync(options, people => AddAsync(people, NameIn(name), RoleIn(options))),
             ["list"] => WithPeopleAsync(options, ListAsync),
             ["reset-password", var name] => WithPeopleAsync(options, people => ResetAsync(people, name)),
             _ => throw new StartProblemException(
@@ -32,7 +32,7 @@ public static class ShortCommands
 
     public static Task<int> TokenAsync(StartOptions options) =>
         options.Words is ["add", var name]
-            ? WithPeopleAsync(options, people => AddTokenAsync(people, name, ScopesIn(options)))
+            ? WithPeopleAsync(options, people => AddTokenAsync(people, NameIn(name), ScopesIn(options)))
             : throw new StartProblemException("token add NAME --scope read,log");
 
     public static async Task<int> BackupAsync(StartOptions options)
@@ -142,6 +142,11 @@ public static class ShortCommands
         options.Words is [var file]
             ? Path.GetFullPath(file)
             : throw new StartProblemException($"{options.Command} FILE");
+
+    private static string NameIn(string typed) =>
+        typed.Trim() is { Length: > 0 and <= Person.LongestName } name
+            ? name
+            : throw new StartProblemException($"A name has 1 to {Person.LongestName} characters. Choose another.");
 
     private static Role RoleIn(StartOptions options) =>
         options.Named.TryGetValue("--role", out var text)

@@ -3,6 +3,7 @@ using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.People;
+using BrewFloor.Store.PrivateServer;
 using BrewFloor.Store.Tanks;
 using BrewFloor.Store.Tests.Postgres;
 using BrewFloor.Web.Account;
@@ -28,6 +29,7 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
     private readonly Dictionary<string, string> _signedIn = new(StringComparer.Ordinal);
     private readonly SemaphoreSlim _door = new(1, 1);
     private WebApplication _app = null!;
+    private Connections _database = null!;
     private int _tanks;
 
     public string Address => _app.Urls.First();
@@ -42,14 +44,14 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
 
     public async ValueTask InitializeAsync()
     {
-        var connections = await server.NewDatabaseAsync(Stop);
+        _database = await server.NewDatabaseAsync(Stop);
         _app = Serving.Build(
             new StartOptions("serve", [], _data, Port: 0),
             [
                 "--environment=Development", // styles and script are read from the source tree
                 "--applicationName=BrewFloor.Web",
-                $"--ConnectionStrings:BrewFloor={connections.Application}",
-                $"--ConnectionStrings:BrewFloorOwner={connections.Owner}",
+                $"--ConnectionStrings:BrewFloor={_database.Application}",
+                $"--ConnectionStrings:BrewFloorOwner={_database.Owner}",
             ]
         );
         await _app.StartAsync(Stop);
@@ -69,6 +71,11 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
         Directory.Delete(_data, recursive: true);
         _door.Dispose();
     }
+
+    /// <summary>The database is out of reach until it is brought back.</summary>
+    public Task TakeAwayDatabaseAsync() => server.TakeAwayAsync(_database, Stop);
+
+    public Task BringBackDatabaseAsync() => server.BringBackAsync(_database, Stop);
 
     public static DateTimeOffset Now => TimeProvider.System.GetUtcNow();
 

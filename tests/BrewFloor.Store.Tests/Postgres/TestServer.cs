@@ -27,6 +27,23 @@ public sealed class TestServer : IAsyncLifetime
     /// <summary>A database with nothing in it.</summary>
     public Task<Connections> EmptyDatabaseAsync(CancellationToken stop) => MakeAsync("", stop);
 
+    /// <summary>The database is gone, as far as anybody can tell: who is inside is put out, and nobody gets in.</summary>
+    public Task TakeAwayAsync(Connections database, CancellationToken stop) =>
+        DoAsync(
+            _server!,
+            $"""
+            ALTER DATABASE {NameOf(database)} ALLOW_CONNECTIONS false;
+            SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = '{NameOf(database)}'
+            """,
+            stop
+        );
+
+    public Task BringBackAsync(Connections database, CancellationToken stop) =>
+        DoAsync(_server!, $"ALTER DATABASE {NameOf(database)} ALLOW_CONNECTIONS true", stop);
+
+    private static string NameOf(Connections database) =>
+        new NpgsqlConnectionStringBuilder(database.Owner).Database!;
+
     private async Task<Connections> MakeAsync(string from, CancellationToken stop)
     {
         var server = await ServerAsync(stop);

@@ -20,6 +20,17 @@ public sealed class TokenCommandTests(TestServer server)
         );
     }
 
+    [Fact]
+    public async Task A_token_with_an_endless_name_gets_a_sentence()
+    {
+        var database = await server.NewDatabaseAsync(TestContext.Current.CancellationToken);
+
+        Assert.Equal(
+            (1, "A name has 1 to 80 characters. Choose another."),
+            await AddAsync(database.Owner, new string('g', 81))
+        );
+    }
+
     private static async Task<(int Code, string Said)> AddAsync(string connection, string name)
     {
         var app = Path.Combine(AppContext.BaseDirectory, "BrewFloor.Web.dll");
