@@ -41,8 +41,7 @@ public sealed class TestServer : IAsyncLifetime
     public Task BringBackAsync(Connections database, CancellationToken stop) =>
         DoAsync(_server!, $"ALTER DATABASE {NameOf(database)} ALLOW_CONNECTIONS true", stop);
 
-    private static string NameOf(Connections database) =>
-        new NpgsqlConnectionStringBuilder(database.Owner).Database!;
+    private static string NameOf(Connections database) => new NpgsqlConnectionStringBuilder(database.Owner).Database!;
 
     private async Task<Connections> MakeAsync(string from, CancellationToken stop)
     {
