@@ -1,6 +1,7 @@
 using System.Data.Common;
 using System.Net;
 using System.Text;
+using BrewFloor.Store.House;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.PrivateServer;
 using BrewFloor.Web.Shell;
@@ -136,8 +137,16 @@ internal static class FloorAway
 
     private static string Since(HttpContext context) =>
         context.RequestServices.GetRequiredService<Readiness>().LastReachedAt is { } at
-            ? Words["away-since", new Domain.Log.Number("at", at)]
+            ? ClockOfTheSite(context)["away-since", new Domain.Log.Number("at", at)]
             : Words["away-never"];
+
+    // As last read: the form below it was typed by the same clock.
+    private static Wording ClockOfTheSite(HttpContext context) =>
+        Reader.Of(
+            new(),
+            context.RequestServices.GetRequiredService<RulesOnHand>().Zone,
+            context.RequestServices.GetRequiredService<TimeProvider>().GetUtcNow()
+        );
 
     private static string Shown(IEnumerable<KeyValuePair<string, StringValues>> typed)
     {
