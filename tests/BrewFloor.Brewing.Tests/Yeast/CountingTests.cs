@@ -88,10 +88,9 @@ public class CountingTests
     {
         Assert.Equal("target < 2 % dead; exclude from 5 %", check.Expected);
         (check with { Tolerance = "0" }).Agrees(LivingShare.DeadTarget.Percent, LivingShare.DeadExcluded.Percent);
-        Assert.Equal(
-            [DeadCellVerdict.OnTarget, DeadCellVerdict.Tolerable, DeadCellVerdict.Excluded],
-            new[] { 981, 979, 950 }.Select(living => LivingShare.Of(living, 1000).Value.Verdict)
-        );
+        Assert.Equal(DeadCellVerdict.OnTarget, LivingShare.Of(981, 1000).Value.Verdict);
+        Assert.Equal(DeadCellVerdict.Tolerable, LivingShare.Of(979, 1000).Value.Verdict);
+        Assert.Equal(DeadCellVerdict.Excluded, LivingShare.Of(950, 1000).Value.Verdict);
     }
 
     [Fact]

@@ -1,7 +1,6 @@
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Brewing.Yeast;
 using CsCheck;
-using UnitsNet;
 using static BrewFloor.Brewing.Tests.Carbonation.GasWords;
 using static BrewFloor.Brewing.Tests.Extract.Words;
 
