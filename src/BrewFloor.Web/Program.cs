@@ -1,4 +1,5 @@
 using BrewFloor.Store.PrivateServer;
+using BrewFloor.Web.Backups;
 using BrewFloor.Web.Hosting;
 using Microsoft.EntityFrameworkCore;
 
@@ -12,8 +13,8 @@ try
             "migrate" => ShortCommands.MigrateAsync(options),
             "user" => ShortCommands.UserAsync(options),
             "token" => ShortCommands.TokenAsync(options),
-            "backup" => ShortCommands.BackupAsync(options),
-            "restore" => ShortCommands.RestoreAsync(options),
+            "backup" => BackupCommands.BackupAsync(options),
+            "restore" => BackupCommands.RestoreAsync(options),
             _ => throw new StartProblemException(
                 $"Unknown command \"{options.Command}\". Known: serve, migrate, user, token, backup, restore."
             ),

@@ -74,6 +74,47 @@ internal sealed record Account(string? User)
         }
     }
 
+    /// <summary>Runs a program that takes or gives more than fits into memory.</summary>
+    /// <param name="talk">Writes into its input (the first) or reads its output (the second), to the end.</param>
+    public async Task<Ran> PipeAsync(
+        string program,
+        IEnumerable<string> arguments,
+        IReadOnlyDictionary<string, string> environment,
+        Func<Stream, Stream, Task> talk,
+        CancellationToken stop
+    )
+    {
+        using var process = Process.Start(Started(program, arguments, environment))!;
+        try
+        {
+            var errors = process.StandardError.ReadToEndAsync(stop);
+            var broken = await TalkAsync(process, talk);
+            await process.WaitForExitAsync(stop);
+            return broken is not null && process.ExitCode == 0
+                ? throw broken
+                : new(process.ExitCode, Output: "", await errors);
+        }
+        catch
+        {
+            process.Kill(); // half of what it was to be told is worth nothing
+            throw;
+        }
+    }
+
+    private static async Task<IOException?> TalkAsync(Process process, Func<Stream, Stream, Task> talk)
+    {
+        try
+        {
+            await talk(process.StandardInput.BaseStream, process.StandardOutput.BaseStream);
+            process.StandardInput.Close();
+            return null;
+        }
+        catch (IOException e) when (e.Message.Contains("Broken pipe", StringComparison.Ordinal))
+        {
+            return e; // it ended early; its exit code says why
+        }
+    }
+
     private static async Task SayAsync(Process process, string input)
     {
         try

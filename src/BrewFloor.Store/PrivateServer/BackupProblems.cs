@@ -41,6 +41,69 @@ internal static class BackupProblems
             ("file", file)
         );
 
+    public static PrivateServerProblem NotABackup(string file) =>
+        new(
+            "not-a-backup",
+            $"{file} is not a backup of BrewFloor, and nothing was changed. Name a file that ./brewfloor backup made.",
+            ("file", file)
+        );
+
+    public static PrivateServerProblem Newer(string file, string made) =>
+        new(
+            "backup-newer",
+            $"{file} was made by a newer BrewFloor ({made}), and nothing was changed. Install that version or a later one, then restore.",
+            ("file", file),
+            ("made", made)
+        );
+
+    public static PrivateServerProblem WrongPassphrase(string file) =>
+        new(
+            "wrong-passphrase",
+            $"This passphrase does not open {file}, and nothing was changed. Give the one the backup was made with: nobody can read it without.",
+            ("file", file)
+        );
+
+    public static PrivateServerProblem CutShort(string file) =>
+        new(
+            "backup-cut-short",
+            $"{file} ends too early: it was cut short, and nothing was changed. Copy it again from where it was made, or take an older backup.",
+            ("file", file)
+        );
+
+    public static PrivateServerProblem Altered(string file) =>
+        new(
+            "backup-altered",
+            $"{file} is not as it was made: something in it was altered, and nothing was changed. Copy it again from where it was made, or take an older backup.",
+            ("file", file)
+        );
+
+    public static PrivateServerProblem PassphraseTooShort() =>
+        new(
+            "passphrase-too-short",
+            $"The passphrase must have {Backups.Passphrase.Shortest} characters at least. Four or five words that do not belong together are a good one.",
+            ("shortest", Backups.Passphrase.Shortest)
+        );
+
+    public static PrivateServerProblem InUse() =>
+        new(
+            "place-in-use",
+            "BrewFloor runs on this database. Stop it, then restore; or restore on its page /setup while nobody owns the floor yet."
+        );
+
+    public static PrivateServerProblem Differs(string file, IEnumerable<string> tables) =>
+        new(
+            "restored-differs",
+            $"What came out of {file} is not what was backed up ({string.Join(", ", tables)}), and it was removed again. Take an older backup, and keep this file to find out why.",
+            ("file", file)
+        );
+
+    public static PrivateServerProblem FileNotReadable(string file, string reason) =>
+        new(
+            "file-not-readable",
+            $"{file} cannot be read: {PrivateServerProblem.Sentence(reason)} Let the user who runs BrewFloor read it.",
+            ("file", file)
+        );
+
     public static PrivateServerProblem ProgramsOlder(int server, int programs) =>
         new(
             "programs-older-than-server",

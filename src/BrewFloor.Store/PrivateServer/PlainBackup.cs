@@ -5,36 +5,37 @@ namespace BrewFloor.Store.PrivateServer;
 /// <summary>The whole database in one file, unencrypted, and back into an empty place.</summary>
 public sealed class PlainBackup(DatabaseAddress address)
 {
-    private const UnixFileMode OnlyOwner = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+    private static ReadOnlySpan<byte> Begins => "PGDMP"u8;
+
+    /// <summary>Whether a file begins like one.</summary>
+    public static async Task<bool> IsOneAsync(string file, CancellationToken stop)
+    {
+        if (!File.Exists(file))
+        {
+            return false;
+        }
+
+        await using var from = File.OpenRead(file);
+        var begin = new byte[Begins.Length];
+        return await from.ReadAtLeastAsync(begin, begin.Length, throwOnEndOfStream: false, stop) == begin.Length
+            && begin.AsSpan().SequenceEqual(Begins);
+    }
 
     /// <summary>Writes a new file, also while the app runs; it has its name only once it is whole, on the disk and was read back.</summary>
     /// <exception cref="PrivateServerProblem">No backup was made: why, and what to do.</exception>
     public async Task BackupAsync(string file, CancellationToken stop)
     {
         file = Path.GetFullPath(file);
-        if (File.Exists(file) || Directory.Exists(file))
-        {
-            throw BackupProblems.FileExists(file);
-        }
-
+        PartFile.DemandFree(file);
         if (address is DatabaseAddress.InFolder(var options) && new DataFolder(options.Folder).MadeBy() is null)
         {
             throw ServerProblems.NothingThere(options.Folder);
         }
 
         await using var database = await BorrowedDatabase.FromAsync(address, stop);
-        var part = MakePart(file);
-        try
-        {
-            await DumpAsync(database, part, stop);
-            await Account.Own.MustRunAsync("sync", [part], stop);
-            File.Move(part, file, overwrite: false);
-            await Account.Own.MustRunAsync("sync", [Path.GetDirectoryName(file)!], stop);
-        }
-        finally
-        {
-            File.Delete(part);
-        }
+        using var part = PartFile.Make(file);
+        await DumpAsync(database, part.Path, stop);
+        await part.NameAsync(stop);
     }
 
     /// <summary>Fills an empty database from a file, wholly or not at all.</summary>
@@ -48,7 +49,7 @@ public sealed class PlainBackup(DatabaseAddress address)
         }
 
         await using var database = await BorrowedDatabase.FromAsync(address, stop);
-        var programs = await ProgramsAsync(database, stop);
+        var programs = await DumpPrograms.ForAsync(database, stop);
         await DemandReadableAsync(programs, file, stop);
         if (await TablesAsync(database.Connections.Owner, stop) is > 0 and var tables)
         {
@@ -63,39 +64,15 @@ public sealed class PlainBackup(DatabaseAddress address)
         await FillAsync(database, programs, file, stop);
     }
 
-    // Nobody else may read it: it holds the club's people and what they sign in with.
-    private static string MakePart(string file)
-    {
-        var part = file + ".part";
-        try
-        {
-            File.Delete(part);
-            new FileStream(
-                part,
-                new FileStreamOptions
-                {
-                    Mode = FileMode.CreateNew,
-                    Access = FileAccess.Write,
-                    UnixCreateMode = OnlyOwner,
-                }
-            ).Dispose();
-            return part;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw BackupProblems.FileNotWritable(file, e.Message);
-        }
-    }
-
     private static async Task DumpAsync(BorrowedDatabase database, string part, CancellationToken stop)
     {
-        var programs = await ProgramsAsync(database, stop);
+        var programs = await DumpPrograms.ForAsync(database, stop);
         var connection = LibpqEnvironment.Of(database.Connections.Owner);
         string[] arguments = ["--format=custom", "--no-password", "--file", part];
         var ran = await Account.Own.RunAsync(programs["pg_dump"], arguments, stop, environment: connection);
         if (!ran.IsDone)
         {
-            throw BackupProblems.Failed("backup", part, Reason(ran));
+            throw BackupProblems.Failed("backup", part, DumpPrograms.Reason(ran));
         }
 
         await DemandReadableAsync(programs, part, stop);
@@ -122,7 +99,7 @@ public sealed class PlainBackup(DatabaseAddress address)
         var ran = await Account.Own.RunAsync(programs["pg_restore"], arguments, stop, environment: connection);
         if (!ran.IsDone)
         {
-            throw BackupProblems.Failed("restore", file, Reason(ran));
+            throw BackupProblems.Failed("restore", file, DumpPrograms.Reason(ran));
         }
     }
 
@@ -132,17 +109,8 @@ public sealed class PlainBackup(DatabaseAddress address)
         var ran = await Account.Own.RunAsync(programs["pg_restore"], ["--file", "/dev/null", file], stop);
         if (!ran.IsDone)
         {
-            throw BackupProblems.Unreadable(file, Reason(ran));
+            throw BackupProblems.Unreadable(file, DumpPrograms.Reason(ran));
         }
-    }
-
-    private static async Task<PostgresPrograms> ProgramsAsync(BorrowedDatabase database, CancellationToken stop)
-    {
-        await using var connection = Connections.Alone(database.Connections.Owner);
-        await connection.OpenAsync(stop);
-        var server = connection.PostgreSqlVersion.Major;
-        var programs = await PostgresPrograms.FindAsync(database.Options, "pg_dump", dataOf: null, stop);
-        return programs.Major >= server ? programs : throw BackupProblems.ProgramsOlder(server, programs.Major);
     }
 
     private static async Task<long> TablesAsync(string owner, CancellationToken stop)
@@ -156,8 +124,4 @@ public sealed class PlainBackup(DatabaseAddress address)
         await using var command = new NpgsqlCommand(Tables, connection);
         return (long)(await command.ExecuteScalarAsync(stop))!;
     }
-
-    private static string Reason(Ran ran) =>
-        ran.Errors.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).FirstOrDefault()
-        ?? $"it ended with {ran.Code}.";
 }

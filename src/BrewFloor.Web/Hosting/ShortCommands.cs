@@ -35,24 +35,6 @@ public static class ShortCommands
             ? WithPeopleAsync(options, people => AddTokenAsync(people, NameIn(name), ScopesIn(options)))
             : throw new StartProblemException("token add NAME --scope read,log");
 
-    public static async Task<int> BackupAsync(StartOptions options)
-    {
-        var file = FileIn(options);
-        await new PlainBackup(AddressOf(options)).BackupAsync(file, CancellationToken.None);
-        Console.WriteLine(
-            $"Backed up to {file}. It is a plain dump: not encrypted, and nobody has tried to restore it yet."
-        );
-        return 0;
-    }
-
-    public static async Task<int> RestoreAsync(StartOptions options)
-    {
-        var file = FileIn(options);
-        await new PlainBackup(AddressOf(options)).RestoreAsync(file, CancellationToken.None);
-        Console.WriteLine($"Restored from {file}.");
-        return 0;
-    }
-
     private static async Task<int> AddAsync(PeopleAtHand people, string name, Role role)
     {
         var password = Passwords.MakeOne();
@@ -128,7 +110,7 @@ public static class ShortCommands
         return await act(services.GetRequiredService<PeopleAtHand>());
     }
 
-    private static DatabaseAddress AddressOf(StartOptions options)
+    internal static DatabaseAddress AddressOf(StartOptions options)
     {
         var configuration = new ConfigurationBuilder().AddEnvironmentVariables().Build();
         return DatabaseAddress.Of(
@@ -137,11 +119,6 @@ public static class ShortCommands
             PrivateServerOptions.FromEnvironment(options.DataFolder)
         );
     }
-
-    private static string FileIn(StartOptions options) =>
-        options.Words is [var file]
-            ? Path.GetFullPath(file)
-            : throw new StartProblemException($"{options.Command} FILE");
 
     private static string NameIn(string typed) =>
         typed.Trim() is { Length: > 0 and <= Person.LongestName } name

@@ -10,7 +10,7 @@ namespace BrewFloor.Web.Hosting;
 /// <param name="Port">0: any free one.</param>
 public sealed record StartOptions(string Command, IReadOnlyList<string> Words, string DataFolder, int Port)
 {
-    private static readonly string[] Flags = ["--lan", "--demo", "--demo-open"];
+    private static readonly string[] Flags = ["--lan", "--demo", "--demo-open", "--plain"];
     private static readonly string[] Valued = ["--data", "--port", "--role", "--scope"];
 
     /// <summary>Listens on the local network, not only on this machine.</summary>
@@ -18,6 +18,9 @@ public sealed record StartOptions(string Command, IReadOnlyList<string> Words, s
 
     /// <summary>Fills an empty database with the demo scenario.</summary>
     public bool IsDemo { get; init; }
+
+    /// <summary>A backup that is not encrypted.</summary>
+    public bool IsPlain { get; init; }
 
     /// <summary>Values of a short command's own options: "--role", "--scope".</summary>
     public IReadOnlyDictionary<string, string> Named { get; init; } =
@@ -46,6 +49,7 @@ public sealed record StartOptions(string Command, IReadOnlyList<string> Words, s
         {
             IsOnLan = flags.Contains("--lan"),
             IsDemo = flags.Contains("--demo") || flags.Contains("--demo-open"),
+            IsPlain = flags.Contains("--plain"),
             Named = named,
         };
     }

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using BrewFloor.Store.Tests.Postgres;
 
 namespace BrewFloor.Web.Tests.Hosting;
@@ -31,22 +30,13 @@ public sealed class TokenCommandTests(TestServer server)
         );
     }
 
-    private static async Task<(int Code, string Said)> AddAsync(string connection, string name)
-    {
-        var app = Path.Combine(AppContext.BaseDirectory, "BrewFloor.Web.dll");
-        var start = new ProcessStartInfo("dotnet", [app, "token", "add", name, "--scope", "read"])
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            UseShellExecute = false,
-        };
-        start.Environment["ConnectionStrings__BrewFloor"] = connection;
-        using var process = Process.Start(start)!;
-        var (said, failed) = (
-            process.StandardOutput.ReadToEndAsync(FloorApp.Stop),
-            process.StandardError.ReadToEndAsync(FloorApp.Stop)
+    private static Task<(int Code, string Said)> AddAsync(string connection, string name) =>
+        AppCommand.RunAsync(
+            new Dictionary<string, string>(StringComparer.Ordinal) { ["ConnectionStrings__BrewFloor"] = connection },
+            "token",
+            "add",
+            name,
+            "--scope",
+            "read"
         );
-        await process.WaitForExitAsync(FloorApp.Stop);
-        return (process.ExitCode, (await said + await failed).Trim());
-    }
 }

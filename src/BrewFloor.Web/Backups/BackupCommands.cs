@@ -1,0 +1,69 @@
+using System.Globalization;
+using BrewFloor.Store.Backups;
+using BrewFloor.Store.PrivateServer;
+using BrewFloor.Web.Hosting;
+
+namespace BrewFloor.Web.Backups;
+
+/// <summary>Backup and restore from the console, also while the app runs.</summary>
+public static class BackupCommands
+{
+    public static Task<int> BackupAsync(StartOptions options)
+    {
+        var file = FileIn(options);
+        return options.IsPlain ? BackupPlainAsync(options, file) : BackupSealedAsync(options, file);
+    }
+
+    public static async Task<int> RestoreAsync(StartOptions options)
+    {
+        var (file, address) = (FileIn(options), ShortCommands.AddressOf(options));
+        if (await PlainBackup.IsOneAsync(file, CancellationToken.None))
+        {
+            await new PlainBackup(address).RestoreAsync(file, CancellationToken.None);
+            Console.WriteLine($"Restored from {file}, a plain dump: nothing in it says whether it is what was dumped.");
+            return 0;
+        }
+
+        await SealedRestore.DemandBackupAsync(file, CancellationToken.None);
+        var passphrase = PassphraseSource.ForExisting(Environment.GetEnvironmentVariable);
+        var restored = await new SealedRestore(address, options.DataFolder).RestoreAsync(
+            file,
+            passphrase,
+            CancellationToken.None
+        );
+        Console.WriteLine($"Restored from {file}: {Words(restored)}, each compared with what was backed up.");
+        return 0;
+    }
+
+    private static async Task<int> BackupPlainAsync(StartOptions options, string file)
+    {
+        await new PlainBackup(ShortCommands.AddressOf(options)).BackupAsync(file, CancellationToken.None);
+        Console.WriteLine(
+            $"Backed up to {file}. It is a plain dump: not encrypted, without the keys of the data folder, and nobody has tried to restore it."
+        );
+        return 0;
+    }
+
+    private static async Task<int> BackupSealedAsync(StartOptions options, string file)
+    {
+        SealedBackup.DemandFree(file);
+        var passphrase = PassphraseSource.ForNew(Environment.GetEnvironmentVariable);
+        var made = await new SealedBackup(ShortCommands.AddressOf(options), options.DataFolder).BackupAsync(
+            file,
+            passphrase,
+            CancellationToken.None
+        );
+        Console.WriteLine(
+            $"Backed up to {file}: {Words(made.Tally)}, encrypted. Without the passphrase nobody can read it, you neither: keep it apart from the file."
+        );
+        return 0;
+    }
+
+    private static string Words(Tally tally) =>
+        string.Create(CultureInfo.InvariantCulture, $"{tally.Tables.Count} tables, {tally.Rows} rows");
+
+    private static string FileIn(StartOptions options) =>
+        options.Words is [var file]
+            ? Path.GetFullPath(file)
+            : throw new StartProblemException($"{options.Command} FILE");
+}
