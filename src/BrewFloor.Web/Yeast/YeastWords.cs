@@ -41,10 +41,19 @@ public static class YeastWords
             : words["yeast-alive-unknown"];
     }
 
-    public static string WhatBecame(ShownCulture culture, Wording words) =>
-        culture.State.Discarded is { } discarded
-            ? words["yeast-discarded", new Domain.Log.Number("at", discarded.At)]
-            : words["yeast-used-up"];
+    /// <summary>The line of a culture that is gone: which generation it was, from when, and what became of it.</summary>
+    public static string Past(ShownCulture culture, Wording words) =>
+        string.Join(
+            " · ",
+            new[]
+            {
+                words["generation-short", new Domain.Log.Number("generation", Generation(culture))],
+                culture.State.Made is { } made
+                    ? words["yeast-made", new Domain.Log.Number("on", culture.Rules.DateOf(made.At))]
+                    : null,
+                WhatBecame(culture, words),
+            }.OfType<string>()
+        );
 
     public static IEnumerable<(string Key, string Value)> Facts(ShownCulture culture, Wording words)
     {
@@ -62,6 +71,11 @@ public static class YeastWords
             yield return ("use-by", words.Figures.DayOfYear(useBy));
         }
     }
+
+    private static string WhatBecame(ShownCulture culture, Wording words) =>
+        culture.State.Discarded is { } discarded
+            ? words["yeast-discarded", new Domain.Log.Number("at", discarded.At)]
+            : words["yeast-used-up"];
 
     private static int DaysSince(ShownCulture culture, DateTimeOffset at) =>
         culture.Rules.DateOf(culture.Now).DayNumber - culture.Rules.DateOf(at).DayNumber;
