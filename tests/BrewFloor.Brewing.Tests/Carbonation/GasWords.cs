@@ -22,4 +22,7 @@ internal static class GasWords
     public static Mass Kg(double kilograms) => Mass.FromKilograms(kilograms);
 
     public static Ratio Percent(double percent) => Ratio.FromPercent(percent);
+
+    /// <summary>UnitsNet keeps power as a decimal.</summary>
+    public static double InWatts(this Power power) => (double)power.Watts;
 }
