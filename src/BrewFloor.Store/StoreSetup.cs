@@ -1,3 +1,4 @@
+using BrewFloor.Store.Backups;
 using BrewFloor.Store.Batches;
 using BrewFloor.Store.House;
 using BrewFloor.Store.Jobs;
@@ -39,7 +40,8 @@ public static class StoreSetup
             .AddSingleton<DueJobs>()
             .AddSingleton<Accounts>()
             .AddSingleton<FirstOwner>()
-            .AddSingleton<Tokens>();
+            .AddSingleton<Tokens>()
+            .AddSingleton<BackupBook>();
 
     /// <summary>A pool whose statements are prepared once and then reused.</summary>
     public static NpgsqlDataSource DataSource(string connection) =>

@@ -26,6 +26,52 @@ namespace BrewFloor.Store.Migrations
 
             modelBuilder.HasSequence("entry_seq");
 
+            modelBuilder.Entity("BrewFloor.Store.Backups.BackupRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<long?>("Bytes")
+                        .HasColumnType("bigint")
+                        .HasColumnName("bytes");
+
+                    b.Property<string>("File")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("file");
+
+                    b.Property<bool>("IsNightly")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_nightly");
+
+                    b.Property<string>("Problem")
+                        .HasColumnType("text")
+                        .HasColumnName("problem");
+
+                    b.Property<DateTimeOffset?>("ProvenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("proven_at");
+
+                    b.HasKey("Id")
+                        .HasName("pk_backups");
+
+                    b.HasIndex("At")
+                        .HasDatabaseName("ix_backups_at");
+
+                    b.ToTable("backups", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_backups_what_is_not_proven_says_why", "(proven_at IS NULL) = (problem IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_backups_what_is_proven_was_made", "proven_at IS NULL OR bytes IS NOT NULL");
+                        });
+                });
+
             modelBuilder.Entity("BrewFloor.Store.Batches.BatchRow", b =>
                 {
                     b.Property<Guid>("Id")

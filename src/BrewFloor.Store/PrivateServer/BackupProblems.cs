@@ -97,6 +97,29 @@ internal static class BackupProblems
             ("file", file)
         );
 
+    public static PrivateServerProblem ProofDiffers(string file, IEnumerable<string> tables) =>
+        new(
+            "proof-differs",
+            $"{file} was restored beside, and it is not what was backed up ({string.Join(", ", tables)}). Do not rely on it: take another one, and keep this one to find out why.",
+            ("file", file)
+        );
+
+    public static PrivateServerProblem NoScratchDatabase(string login) =>
+        new(
+            "no-scratch-database",
+            $"The backup could not be tried out: {login} may not make a database beside the floor's. Let a superuser run: ALTER ROLE \"{login}\" CREATEDB",
+            ("login", login)
+        );
+
+    public static PrivateServerProblem NoRoomToProve(string folder, long freeMb, long neededMb) =>
+        new(
+            "no-room-to-prove",
+            $"The backup could not be tried out: the disk of {folder} has {freeMb} MB free, and {neededMb} MB are needed to restore it beside. Make room there.",
+            ("folder", folder),
+            ("free", freeMb),
+            ("needed", neededMb)
+        );
+
     public static PrivateServerProblem FileNotReadable(string file, string reason) =>
         new(
             "file-not-readable",

@@ -48,15 +48,19 @@ public static class BackupCommands
     {
         SealedBackup.DemandFree(file);
         var passphrase = PassphraseSource.ForNew(Environment.GetEnvironmentVariable);
-        var made = await new SealedBackup(ShortCommands.AddressOf(options), options.DataFolder).BackupAsync(
-            file,
-            passphrase,
-            CancellationToken.None
-        );
+        var address = ShortCommands.AddressOf(options);
+        var round = new BackupRound(address, options.DataFolder, TimeProvider.System);
+        var (note, tally, problem) = await round.TakeAsync(file, passphrase, isNightly: false, CancellationToken.None);
+        await BackupBook.WriteAsync(address, note, CancellationToken.None);
         Console.WriteLine(
-            $"Backed up to {file}: {Words(made.Tally)}, encrypted. Without the passphrase nobody can read it, you neither: keep it apart from the file."
+            $"Backed up to {file}: {Words(tally)}, encrypted{(note.IsProven ? ", and proven: restored beside, folded anew and compared" : "")}. Without the passphrase nobody can read it, you neither: keep it apart from the file."
         );
-        return 0;
+        if (problem is not null)
+        {
+            await Console.Error.WriteLineAsync(problem);
+        }
+
+        return note.Problem is "proof-differs" ? 1 : 0; // what could not be tried out is still worth copying away
     }
 
     private static string Words(Tally tally) =>

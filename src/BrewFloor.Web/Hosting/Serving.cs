@@ -2,6 +2,7 @@ using System.Net;
 using BrewFloor.Store;
 using BrewFloor.Web.Account;
 using BrewFloor.Web.Api;
+using BrewFloor.Web.Backups;
 using BrewFloor.Web.Jobs;
 using BrewFloor.Web.Live;
 using BrewFloor.Web.PrivateServer;
@@ -89,6 +90,7 @@ public static class Serving
         builder.Services.AddAccounts();
         builder.Services.AddShell();
         builder.Services.AddFloorPages();
+        builder.Services.AddBackups(builder.Configuration);
         builder.Services.AddFloorApi();
         builder.Services.AddRazorComponents();
         // Not what streams: news must not wait for more of them.
