@@ -28,7 +28,11 @@ public static class Migrator
     /// <param name="owner">As the role that owns the tables.</param>
     /// <param name="zone">Where the floor is, for a new house; an IANA name.</param>
     /// <exception cref="UnknownKindsException">The log holds entries that this program doesn't know: an older one was started.</exception>
-    public static async Task MigrateAsync(string owner, string zone, CancellationToken stop)
+    public static Task MigrateAsync(string owner, string zone, CancellationToken stop) =>
+        MigrateAsync(owner, zone, target: null, stop);
+
+    /// <param name="target">As far as this migration; null: the newest.</param>
+    internal static async Task MigrateAsync(string owner, string zone, string? target, CancellationToken stop)
     {
         await using var database = NpgsqlDataSource.Create(
             new NpgsqlConnectionStringBuilder(owner) { Pooling = false }.ConnectionString
@@ -36,7 +40,7 @@ public static class Migrator
         await using var gate = await database.OpenConnectionAsync(stop);
         await gate.DoAsync("SELECT pg_advisory_lock($1)", stop, OneAtATime); // until this connection closes
         await using var db = new FloorDb(Options(database));
-        await db.Database.MigrateAsync(stop);
+        await db.Database.MigrateAsync(target, stop);
         await gate.DoAsync(Grants, stop);
         await RefuseUnknownAsync(db, stop);
         await HouseKeeping.BeginAsync(gate, zone, stop);

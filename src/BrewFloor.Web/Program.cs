@@ -15,8 +15,10 @@ try
             "token" => ShortCommands.TokenAsync(options),
             "backup" => BackupCommands.BackupAsync(options),
             "restore" => BackupCommands.RestoreAsync(options),
+            "export" => BackupCommands.ExportAsync(options),
+            "import" => BackupCommands.ImportAsync(options),
             _ => throw new StartProblemException(
-                $"Unknown command \"{options.Command}\". Known: serve, migrate, user, token, backup, restore."
+                $"Unknown command \"{options.Command}\". Known: serve, migrate, user, token, backup, restore, export, import."
             ),
         }
     );

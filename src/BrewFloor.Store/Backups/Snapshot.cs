@@ -15,6 +15,9 @@ internal sealed class Snapshot : IAsyncDisposable
     private Snapshot(NpgsqlConnection connection, NpgsqlTransaction transaction) =>
         (_connection, _transaction) = (connection, transaction);
 
+    /// <summary>In the transaction that holds it.</summary>
+    public NpgsqlConnection Connection => _connection;
+
     /// <summary>What others name it by, to see the same moment.</summary>
     public string Name { get; private set; } = "";
 

@@ -83,7 +83,7 @@ public sealed record Tally(IReadOnlyDictionary<string, Tally.Counted> Tables)
 
     internal static Tally OfJson(ReadOnlySpan<byte> json) => JsonSerializer.Deserialize<Tally>(json)!;
 
-    private static async Task<Tally> CountAsync(
+    internal static async Task<Tally> CountAsync(
         NpgsqlConnection connection,
         IEnumerable<(string Name, string Rows)> tables,
         CancellationToken stop

@@ -120,6 +120,27 @@ internal static class BackupProblems
             ("needed", neededMb)
         );
 
+    public static PrivateServerProblem FolderTaken(string folder) =>
+        new(
+            "folder-taken",
+            $"There is something in {folder} already, and it is not overwritten. Name a new folder.",
+            ("folder", folder)
+        );
+
+    public static PrivateServerProblem NotAnExport(string folder) =>
+        new(
+            "not-an-export",
+            $"{folder} is not an export of BrewFloor, and nothing was changed. Name a folder that ./brewfloor export made.",
+            ("folder", folder)
+        );
+
+    public static PrivateServerProblem ExportAltered(string folder, string tables) =>
+        new(
+            "export-altered",
+            $"What is in {folder} is not as it was exported ({PrivateServerProblem.Sentence(tables).TrimEnd('.')}), and nothing was changed. Export again; what was changed by hand goes through the forms, not through an import.",
+            ("folder", folder)
+        );
+
     public static PrivateServerProblem FileNotReadable(string file, string reason) =>
         new(
             "file-not-readable",

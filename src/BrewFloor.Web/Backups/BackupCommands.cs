@@ -35,6 +35,26 @@ public static class BackupCommands
         return 0;
     }
 
+    public static async Task<int> ExportAsync(StartOptions options)
+    {
+        var folder = FolderIn(options);
+        var tally = await new FloorExport(ShortCommands.AddressOf(options)).ExportAsync(folder, CancellationToken.None);
+        Console.WriteLine(
+            $"Exported to {folder}: {Words(tally)}. It is not encrypted; passwords, tokens and keys are not in it."
+        );
+        return 0;
+    }
+
+    public static async Task<int> ImportAsync(StartOptions options)
+    {
+        var folder = FolderIn(options);
+        var tally = await new FloorImport(ShortCommands.AddressOf(options)).ImportAsync(folder, CancellationToken.None);
+        Console.WriteLine(
+            $"Imported from {folder}: {Words(tally)}, folded anew and the same as exported. Nobody has a password yet: run user reset-password NAME."
+        );
+        return 0;
+    }
+
     private static async Task<int> BackupPlainAsync(StartOptions options, string file)
     {
         await new PlainBackup(ShortCommands.AddressOf(options)).BackupAsync(file, CancellationToken.None);
@@ -70,4 +90,9 @@ public static class BackupCommands
         options.Words is [var file]
             ? Path.GetFullPath(file)
             : throw new StartProblemException($"{options.Command} FILE");
+
+    private static string FolderIn(StartOptions options) =>
+        options.Words is [var folder]
+            ? Path.GetFullPath(folder)
+            : throw new StartProblemException($"{options.Command} DIR");
 }
