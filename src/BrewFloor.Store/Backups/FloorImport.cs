@@ -125,7 +125,7 @@ public sealed class FloorImport(DatabaseAddress address)
             SELECT {string.Join(", ", [ExportedTables.Quoted(columns), .. secrets.Select(s => s.Value)])}
             FROM jsonb_populate_recordset(null::public.{table}, $1)
             """;
-        foreach (var lines in File.ReadLines(file).Chunk(LinesAtOnce))
+        await foreach (var lines in File.ReadLinesAsync(file, stop).Chunk(LinesAtOnce))
         {
             await connection.DoAsync(statement, stop, Statements.Jsonb($"[{string.Join(',', lines)}]"));
         }
