@@ -15,6 +15,10 @@ public sealed class CheckConstraintTests(TestServer server) : IAsyncLifetime
 
     private static readonly Dictionary<string, string> Refused = new(StringComparer.Ordinal)
     {
+        ["ck_backups_what_is_not_proven_says_why"] =
+            "INSERT INTO backups (id, at, file, bytes, is_nightly) VALUES (gen_random_uuid(), now(), 'a', 1, false)",
+        ["ck_backups_what_is_proven_was_made"] =
+            "INSERT INTO backups (id, at, file, proven_at, is_nightly) VALUES (gen_random_uuid(), now(), 'a', now(), false)",
         ["ck_batches_number_is_given"] =
             "INSERT INTO batches (id, number, version, thing) VALUES (gen_random_uuid(), 0, 1, '{}')",
         ["ck_cultures_number_is_given"] =
