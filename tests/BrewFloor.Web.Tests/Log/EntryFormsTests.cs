@@ -104,7 +104,7 @@ public class EntryFormsTests
     private static TankState StateOf(Guid tank, Guid? batch) =>
         batch is null
             ? new TankState(tank)
-            : new TankState(tank) { Contents = new Contents(Holding.Beer, default) { BatchId = batch } };
+            : new TankState(tank) { Contents = new(Holding.Beer, default) { BatchId = batch } };
 
     private static Guid? IdOf(LogEntry entry, SubjectKind kind) =>
         entry.Subjects.Where(subject => subject.Kind == kind).Select(subject => (Guid?)subject.Id).FirstOrDefault();
