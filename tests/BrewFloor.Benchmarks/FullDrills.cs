@@ -14,17 +14,23 @@ internal static class FullDrills
             "The app is killed",
             "SIGKILL of the app at random moments, one in eight while it starts; then it is started again.",
             KillDrill.InFull,
-            KillDrill.RunAsync
+            async (kills, seed, under, stop) => await KillDrill.RunAsync(kills, seed, under, stop)
         ),
         [PostgresDrill.Name] = new(
             "PostgreSQL is killed",
             "SIGKILL of the private PostgreSQL, or of some of its processes, under an app that goes on running.",
             PostgresDrill.InFull,
-            PostgresDrill.RunAsync
+            async (kills, seed, under, stop) => await PostgresDrill.RunAsync(kills, seed, under, stop)
+        ),
+        [BackupDrill.Name] = new(
+            "Backups are taken while people log",
+            "Each is taken while all writers write, restored into a fresh data folder, held against what had been acknowledged when it began, and folded anew.",
+            BackupDrill.InFull,
+            async (backups, seed, under, stop) => await BackupDrill.RunAsync(backups, seed, under, stop)
         ),
     };
 
-    /// <param name="words">Which; none: all. A number after the name: so many kills, and nothing is written to the docs.</param>
+    /// <param name="words">Which; none: all. A number after the name: so many times, and nothing is written to the docs.</param>
     public static async Task<int> RunAsync(string[] words)
     {
         if (words is [var first, ..] && !All.ContainsKey(first))
@@ -41,8 +47,8 @@ internal static class FullDrills
             var (name, drill) in All.Where(d => words is [] || string.Equals(d.Key, words[0], StringComparison.Ordinal))
         )
         {
-            Console.WriteLine($"{drill.Title}, {fewer ?? drill.Kills} times ...");
-            var outcome = await drill.Run(fewer ?? drill.Kills, Seed, Scratch, CancellationToken.None);
+            Console.WriteLine($"{drill.Title}, {fewer ?? drill.Times} times ...");
+            var outcome = await drill.Run(fewer ?? drill.Times, Seed, Scratch, CancellationToken.None);
             Console.WriteLine(DrillReport.Text(outcome));
             passed &= outcome.IsPassed;
             if (fewer is null)
@@ -58,7 +64,7 @@ internal static class FullDrills
     private sealed record FullDrill(
         string Title,
         string What,
-        int Kills,
-        Func<int, int, string, CancellationToken, Task<Outcome>> Run
+        int Times,
+        Func<int, int, string, CancellationToken, Task<IDrilled>> Run
     );
 }

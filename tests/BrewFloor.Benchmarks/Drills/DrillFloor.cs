@@ -44,14 +44,20 @@ internal sealed class DrillFloor : IDisposable
         return floor;
     }
 
-    public HttpClient Http(int port)
+    public HttpClient Http(int port) => Http(port, Line(), TimeSpan.FromSeconds(10));
+
+    /// <summary>Whoever waits before the gate is not in a hurry.</summary>
+    public HttpClient Http(int port, Gate gate) => Http(port, gate, Timeout.InfiniteTimeSpan);
+
+    public static SocketsHttpHandler Line() =>
+        new() { ConnectTimeout = TimeSpan.FromSeconds(2), MaxConnectionsPerServer = 64 };
+
+    private HttpClient Http(int port, HttpMessageHandler line, TimeSpan patience)
     {
-        var http = new HttpClient(
-            new SocketsHttpHandler { ConnectTimeout = TimeSpan.FromSeconds(2), MaxConnectionsPerServer = 64 }
-        )
+        var http = new HttpClient(line)
         {
             BaseAddress = new($"http://127.0.0.1:{port.ToString(CultureInfo.InvariantCulture)}"),
-            Timeout = TimeSpan.FromSeconds(10),
+            Timeout = patience,
         };
         http.DefaultRequestHeaders.Authorization = new("Bearer", Token);
         return http;

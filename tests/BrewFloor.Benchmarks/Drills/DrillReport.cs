@@ -16,7 +16,7 @@ internal static class DrillReport
 
         """;
 
-    public static void Write(string root, string name, string title, string what, Outcome outcome, DateOnly day)
+    public static void Write(string root, string name, string title, string what, IDrilled outcome, DateOnly day)
     {
         var file = Path.Combine(root, "docs", "operate", "drills.md");
         var parts = (File.Exists(file) ? File.ReadAllText(file) : Head)
@@ -29,10 +29,10 @@ internal static class DrillReport
     }
 
     /// <summary>The same, for the console.</summary>
-    public static string Text(Outcome outcome)
+    public static string Text(IDrilled outcome)
     {
         var text = new StringBuilder();
-        foreach (var (what, found) in Rows(outcome))
+        foreach (var (what, found) in outcome.Rows)
         {
             text.Append(CultureInfo.InvariantCulture, $"  {what, -58} {found}\n");
         }
@@ -45,7 +45,7 @@ internal static class DrillReport
         return text.Append(outcome.IsPassed ? "  passed\n" : "  FAILED\n").ToString();
     }
 
-    private static string Part(string name, string title, string what, Outcome outcome, DateOnly day)
+    private static string Part(string name, string title, string what, IDrilled outcome, DateOnly day)
     {
         var text = new StringBuilder(
             string.Create(
@@ -63,7 +63,7 @@ internal static class DrillReport
                 """
             )
         );
-        foreach (var (row, found) in Rows(outcome))
+        foreach (var (row, found) in outcome.Rows)
         {
             text.Append(CultureInfo.InvariantCulture, $"| {row} | {found} |\n");
         }
@@ -76,38 +76,8 @@ internal static class DrillReport
         return text.ToString();
     }
 
-    private static IEnumerable<(string What, string Found)> Rows(Outcome outcome)
-    {
-        var found = outcome.Found;
-        yield return ("kills", Number(outcome.Kills));
-        yield return ("entries acknowledged", Number(outcome.Acknowledged));
-        yield return ("requests that failed and were sent again", Failures(outcome));
-        yield return ("acknowledged and lost", Number(found.Lost));
-        yield return ("acknowledged with another number or time", Number(found.Differs));
-        yield return ("passed over by a reader that remembers the last number", Number(found.Unseen));
-        yield return ("written twice", Number(found.Twice));
-        yield return ("half written", Number(found.Half));
-        yield return ("states that differ from a refold of the log", Number(found.Unequal));
-        yield return ("answers that no writer should get", Number(outcome.Wrong.Count));
-        yield return (
-            "served again after, median and longest",
-            $"{Seconds(outcome.MedianBack)} and {Seconds(outcome.LongestBack)} (at most {Seconds(outcome.Limit)})"
-        );
-        yield return (
-            "faults put in on purpose that were not found",
-            outcome.MissedByControls.Count == 0
-                ? $"0 of {Controls.Faults}"
-                : string.Join(", ", outcome.MissedByControls)
-        );
-    }
+    public static string Number(long number) => number.ToString("N0", CultureInfo.InvariantCulture);
 
-    private static string Failures(Outcome outcome) =>
-        outcome.Failures.Count == 0
-            ? "0"
-            : string.Join(", ", outcome.Failures.OrderBy(f => f.Key).Select(f => $"{Number(f.Value)} ({f.Key})"));
-
-    private static string Number(int number) => number.ToString("N0", CultureInfo.InvariantCulture);
-
-    private static string Seconds(TimeSpan time) =>
+    public static string Seconds(TimeSpan time) =>
         time.TotalSeconds.ToString("0.0", CultureInfo.InvariantCulture) + " s";
 }

@@ -20,9 +20,8 @@ internal sealed record Outcome(
     IReadOnlyList<TimeSpan> Back,
     TimeSpan Limit,
     IReadOnlyList<string> MissedByControls
-)
+) : IDrilled
 {
-    /// <summary>What else was looked at, in words.</summary>
     public IReadOnlyList<string> Also { get; init; } = [];
 
     public TimeSpan LongestBack => Back.Max();
@@ -31,4 +30,34 @@ internal sealed record Outcome(
 
     public bool IsPassed =>
         Found.IsClean && Wrong.Count == 0 && MissedByControls.Count == 0 && LongestBack <= Limit && Acknowledged > 0;
+
+    public IEnumerable<(string What, string Found)> Rows
+    {
+        get
+        {
+            yield return ("kills", DrillReport.Number(Kills));
+            yield return ("entries acknowledged", DrillReport.Number(Acknowledged));
+            yield return ("requests that failed and were sent again", FailedRequests);
+            yield return ("acknowledged and lost", DrillReport.Number(Found.Lost));
+            yield return ("acknowledged with another number or time", DrillReport.Number(Found.Differs));
+            yield return ("passed over by a reader that remembers the last number", DrillReport.Number(Found.Unseen));
+            yield return ("written twice", DrillReport.Number(Found.Twice));
+            yield return ("half written", DrillReport.Number(Found.Half));
+            yield return ("states that differ from a refold of the log", DrillReport.Number(Found.Unequal));
+            yield return ("answers that no writer should get", DrillReport.Number(Wrong.Count));
+            yield return (
+                "served again after, median and longest",
+                $"{DrillReport.Seconds(MedianBack)} and {DrillReport.Seconds(LongestBack)} (at most {DrillReport.Seconds(Limit)})"
+            );
+            yield return (
+                "faults put in on purpose that were not found",
+                MissedByControls.Count == 0 ? $"0 of {Controls.Faults}" : string.Join(", ", MissedByControls)
+            );
+        }
+    }
+
+    private string FailedRequests =>
+        Failures.Count == 0
+            ? "0"
+            : string.Join(", ", Failures.OrderBy(f => f.Key).Select(f => $"{DrillReport.Number(f.Value)} ({f.Key})"));
 }
