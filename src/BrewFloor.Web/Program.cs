@@ -1,5 +1,6 @@
 using BrewFloor.Store.PrivateServer;
 using BrewFloor.Web.Backups;
+using BrewFloor.Web.Doctor;
 using BrewFloor.Web.Hosting;
 using Microsoft.EntityFrameworkCore;
 
@@ -17,8 +18,9 @@ try
             "restore" => BackupCommands.RestoreAsync(options),
             "export" => BackupCommands.ExportAsync(options),
             "import" => BackupCommands.ImportAsync(options),
+            "doctor" => DoctorCommand.RunAsync(options),
             _ => throw new StartProblemException(
-                $"Unknown command \"{options.Command}\". Known: serve, migrate, user, token, backup, restore, export, import."
+                $"Unknown command \"{options.Command}\". Known: serve, migrate, user, token, backup, restore, export, import, doctor."
             ),
         }
     );

@@ -3,6 +3,7 @@ using BrewFloor.Store;
 using BrewFloor.Web.Account;
 using BrewFloor.Web.Api;
 using BrewFloor.Web.Backups;
+using BrewFloor.Web.Doctor;
 using BrewFloor.Web.Jobs;
 using BrewFloor.Web.Live;
 using BrewFloor.Web.PrivateServer;
@@ -91,6 +92,7 @@ public static class Serving
         builder.Services.AddShell();
         builder.Services.AddFloorPages();
         builder.Services.AddBackups(builder.Configuration);
+        builder.Services.AddDoctor();
         builder.Services.AddFloorApi();
         builder.Services.AddRazorComponents();
         // Not what streams: news must not wait for more of them.
@@ -99,6 +101,7 @@ public static class Serving
 
     private static void UseFloor(WebApplication app)
     {
+        app.UseProxySeen();
         app.UseResponseCompression();
         app.UseSecurityHeaders();
         app.UseExceptionHandler("/error", createScopeForErrors: true);

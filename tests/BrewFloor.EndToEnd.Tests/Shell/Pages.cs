@@ -19,6 +19,7 @@ internal static class Pages
         ["/batches/{Number:int}"] = floor => floor.Batches.Select(number => $"/batches/{number}"),
         ["/batches/{Number:int}/edit"] = floor => [$"/batches/{floor.Batches[0]}/edit"],
         ["/batches/{BatchNumber:int}/log/{Kind}"] = floor => [$"/batches/{floor.Batches[0]}/log/noted"],
+        ["/doctor"] = _ => ["/doctor"],
         ["/entries/{Id:guid}/answer"] = floor => [$"/entries/{floor.DoneAnyway}/answer"],
         ["/entries/{Id:guid}/correct"] = floor => [$"/entries/{floor.Reading}/correct"],
         ["/entries/{Id:guid}/strike"] = floor => [$"/entries/{floor.Reading}/strike"],

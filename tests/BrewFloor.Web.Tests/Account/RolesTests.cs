@@ -35,6 +35,7 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/batches/{Number:int}"] = Policies.Viewer,
         ["/batches/{Number:int}/edit"] = Policies.Brewer,
         ["/batches/{BatchNumber:int}/log/{Kind}"] = Policies.Helper,
+        ["/doctor"] = Policies.Owner,
         ["/entries/{Id:guid}/answer"] = Policies.Brewer,
         ["/entries/{Id:guid}/correct"] = Policies.Helper,
         ["/entries/{Id:guid}/strike"] = Policies.Helper,

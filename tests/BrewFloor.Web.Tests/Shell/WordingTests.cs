@@ -5,13 +5,14 @@ using BrewFloor.Domain.House;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
+using BrewFloor.Web.Doctor;
 using BrewFloor.Web.Log;
 using BrewFloor.Web.Shell;
 
 namespace BrewFloor.Web.Tests.Shell;
 
 /// <summary>No page ever lacks a word: what the sources ask for stands in the resource files.</summary>
-public class WordingTests
+public partial class WordingTests
 {
     private static readonly IReadOnlyList<string> Web = AskedTexts.Sources("src/BrewFloor.Web/");
     private static readonly IReadOnlyList<string> Floor = AskedTexts.Sources(
@@ -38,7 +39,28 @@ public class WordingTests
         ["fact-"] = KeysGiven("TankFacts"),
         ["batch-"] = KeysGiven("BatchWords"),
         ["yeast-"] = KeysGiven("YeastWords"),
+        ["doctor-of-"] = ["backup", "backup-disk", "clock", "database", "disk", "proxy", "zones"],
+        ["doctor-is-"] = [.. Enum.GetNames<Health>().Select(name => name.ToLowerInvariant())],
+        ["doctor-says-"] = FindingCodes,
     };
+
+    // Codes of findings are words with a hyphen; this one is a thing that is looked at.
+    private static string[] FindingCodes =>
+        [
+            .. AskedTexts
+                .Sources("src/BrewFloor.Web/Doctor/")
+                .SelectMany(source => FindingCode().Matches(source))
+                .Select(match => match.Groups["code"].Value)
+                .Where(code => code is not "backup-disk")
+                .Distinct(StringComparer.Ordinal),
+        ];
+
+    [GeneratedRegex(
+        "\"(?<code>(database|clocks|disk|zones|proxy|backup)-[a-z-]+)\"",
+        RegexOptions.ExplicitCapture,
+        1000
+    )]
+    private static partial Regex FindingCode();
 
     [Fact]
     public void Every_text_a_page_asks_for_is_there() =>

@@ -1,0 +1,19 @@
+namespace BrewFloor.Web.Doctor;
+
+/// <summary>When a request last came with the headers a proxy adds.</summary>
+public sealed class ProxySeen(TimeProvider clock)
+{
+    private static readonly string[] Headers = ["X-Forwarded-For", "X-Forwarded-Proto", "Forwarded"];
+
+    private long _ticks;
+
+    public DateTimeOffset? At => Volatile.Read(ref _ticks) is > 0 and var ticks ? new(ticks, TimeSpan.Zero) : null;
+
+    public void Look(HttpRequest request)
+    {
+        if (Array.Exists(Headers, request.Headers.ContainsKey))
+        {
+            Volatile.Write(ref _ticks, clock.GetUtcNow().UtcTicks);
+        }
+    }
+}
