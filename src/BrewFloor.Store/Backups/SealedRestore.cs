@@ -28,6 +28,16 @@ public sealed class SealedRestore(DatabaseAddress address, string dataFolder)
         return await FillAsync(database, contents, file, passphrase, stop);
     }
 
+    /// <summary>From within the app that runs on the place, which must begin anew after it: what it remembers is of the place before.</summary>
+    /// <inheritdoc cref="RestoreAsync"/>
+    public async Task<Tally> RestoreUnderAppAsync(string file, Passphrase passphrase, CancellationToken stop)
+    {
+        var contents = await SealedContents.CheckAsync(file, passphrase, stop);
+        await using var database = await BorrowedDatabase.FromAsync(address, stop);
+        await EmptyPlace.DemandAsync(database.Connections.Owner, stop);
+        return await FillAsync(database, contents, file, passphrase, stop);
+    }
+
     private async Task<Tally> FillAsync(
         BorrowedDatabase database,
         SealedContents contents,

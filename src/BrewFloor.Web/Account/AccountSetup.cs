@@ -1,6 +1,7 @@
 using System.Threading.RateLimiting;
 using BrewFloor.Store.People;
 using BrewFloor.Web.Api;
+using BrewFloor.Web.Backups;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
@@ -144,5 +145,6 @@ public static class AccountSetup
         path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase);
 
     private static bool IsATry(HttpRequest request) =>
-        HttpMethods.IsPost(request.Method) && (request.Path == "/sign-in" || request.Path == "/setup");
+        HttpMethods.IsPost(request.Method)
+        && (request.Path == "/sign-in" || request.Path == "/setup" || request.Path == RestoreUpload.Address);
 }

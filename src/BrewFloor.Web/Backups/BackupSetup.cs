@@ -15,6 +15,11 @@ public static class BackupSetup
             provider.GetRequiredService<StartOptions>().DataFolder,
             provider.GetRequiredService<TimeProvider>()
         ));
+        services.AddSingleton<Restart>();
+        services.AddSingleton(provider => new SealedRestore(
+            provider.GetRequiredService<DatabaseAddress>(),
+            provider.GetRequiredService<StartOptions>().DataFolder
+        ));
         if (BackupSettings.Read(name => configuration[name]) is { } settings)
         {
             services.AddSingleton(settings).AddSingleton<NightlyBackup>().AddHostedService<NightlyBackups>();

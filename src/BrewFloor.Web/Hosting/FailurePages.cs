@@ -26,7 +26,9 @@ internal static class FailurePages
         );
 
     /// <summary>A form larger than the server takes is answered before anybody tries to read it.</summary>
-    public static IApplicationBuilder UseLargestForm(this IApplicationBuilder app, long largest) =>
+    /// <param name="largest">In bytes.</param>
+    /// <param name="butFor">Where a file of any size is taken.</param>
+    public static IApplicationBuilder UseLargestForm(this IApplicationBuilder app, long largest, string butFor) =>
         app.Use(
             async (context, next) =>
             {
@@ -34,6 +36,7 @@ internal static class FailurePages
                     !HttpMethods.IsPost(context.Request.Method)
                     || context.Request.ContentLength is not { } length
                     || length <= largest
+                    || context.Request.Path == butFor
                 )
                 {
                     await next(context);

@@ -10,13 +10,26 @@ namespace BrewFloor.Web.Hosting;
 public sealed class Readiness(FloorDatabase database)
 {
     private volatile bool _isMigrated;
+    private volatile bool _isPaused;
 
-    public bool IsReady => _isMigrated && database.IsReachable;
+    public bool IsReady => _isMigrated && !_isPaused && database.IsReachable;
 
     public DateTimeOffset? LastReachedAt => database.LastReachableAt;
 
     /// <summary>The way in for the app, known once the database has answered.</summary>
     public string Connection { get; private set; } = "";
+
+    /// <summary>Pages and loops wait until it is disposed.</summary>
+    internal IDisposable Pause()
+    {
+        _isPaused = true;
+        return new Paused(this);
+    }
+
+    private sealed class Paused(Readiness readiness) : IDisposable
+    {
+        public void Dispose() => readiness._isPaused = false;
+    }
 
     internal void Reached(string connection) => Connection = connection;
 

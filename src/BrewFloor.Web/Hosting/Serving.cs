@@ -25,9 +25,16 @@ public static class Serving
 
     public static async Task<int> RunAsync(StartOptions options, string[] args)
     {
-        await using var app = Build(options, args);
-        app.Lifetime.ApplicationStarted.Register(() => Greeting.Say(options, app.Urls));
-        await app.RunAsync();
+        bool again;
+        do
+        {
+            await using var app = Build(options, args);
+            app.Lifetime.ApplicationStarted.Register(() => Greeting.Say(options, app.Urls));
+            var restart = app.Services.GetRequiredService<Restart>();
+            await app.RunAsync();
+            again = restart.IsAsked;
+        } while (again);
+
         return 0;
     }
 
@@ -108,7 +115,7 @@ public static class Serving
         app.UseStatusCodePagesWithReExecute("/not-found");
         app.UseLookedAt();
         app.UseApiProblems();
-        app.UseLargestForm(LargestBody);
+        app.UseLargestForm(LargestBody, butFor: RestoreUpload.Address);
         app.UseFloorAway();
         app.UseRouting();
         app.UseRateLimiter();
@@ -120,6 +127,7 @@ public static class Serving
         app.MapHealth();
         app.MapThemes();
         app.MapSignOut();
+        app.MapRestoreUpload();
         app.MapLive();
         app.MapJobs();
         app.MapFind();

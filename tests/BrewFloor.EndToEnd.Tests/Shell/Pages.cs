@@ -33,6 +33,7 @@ internal static class Pages
         ["/not-found"] = _ => ["/not-found"],
         ["/not-yours"] = _ => ["/not-yours"],
         ["/setup"] = _ => ["/setup"],
+        ["/setup/restore"] = _ => ["/setup/restore"],
         ["/sign-in"] = _ => ["/sign-in"],
         ["/take-over"] = _ => ["/take-over"],
         ["/tanks/{Code}"] = floor =>
