@@ -8,7 +8,10 @@ public enum SignKind
     /// <summary>It stands higher than 19 of 20 such batches would.</summary>
     Slow,
 
-    /// <summary>It doesn't fall any more, and is more than 0.5 °P above where it should end.</summary>
+    /// <summary>
+    /// It doesn't fall any more, and is above where it should end by more than 0.5 °P and 1.5 errors of that expectation:
+    /// a forced ferment makes it sharp.
+    /// </summary>
     Stuck,
 
     /// <summary>A reading is far off all others: read again.</summary>
@@ -28,6 +31,8 @@ public sealed record Sign(SignKind Kind, int Reading, DegreesPlato Seen, Degrees
     private const double LeastDoubt = 0.5; // °P
 
     private const double StuckAbove = 0.5; // °P over the expected end (common practice, no source)
+
+    private const double StuckErrors = 1.5; // and so many errors of that expectation over it (ours: 1 in 14 falsely)
 
     private const double StuckSlope = 0.1; // °P a day (the same)
 
@@ -70,7 +75,13 @@ public sealed record Sign(SignKind Kind, int Reading, DegreesPlato Seen, Degrees
 
     private static Sign? SlowIn(FermentationPrior prior, (int At, double Hours, double Extract) last)
     {
-        var falls = new Fitted(Beliefs.Of(prior), []).Falls;
+        var believed = Beliefs.Of(prior);
+        if (last.Extract <= Fall.Of([.. believed.Shape.Select(b => b.Mean)]).At(last.Hours))
+        {
+            return null; // as fast as believed: no band is needed
+        }
+
+        var falls = new Fitted(believed, []).Falls;
         var band = Bands.Of([.. falls.Select(f => (f.Fall.At(last.Hours), f.Weight))], prior.ReadingPlusMinus.Value);
         return last.Extract > band.High95
             ? new Sign(SignKind.Slow, last.At + 1, new(last.Extract), new(band.High95), prior.ReadingPlusMinus)
@@ -94,7 +105,9 @@ public sealed record Sign(SignKind Kind, int Reading, DegreesPlato Seen, Degrees
         var above = my - prior.Final.Value;
         var began = prior.Original.Value - my > 0.5 || last.Hours > 2 * prior.Midpoint.TotalHours;
         return
-            began && above > Math.Max(StuckAbove, prior.FinalPlusMinus.Value) && -perDay < Math.Max(StuckSlope, error)
+            began
+            && above > Math.Max(StuckAbove, StuckErrors * prior.FinalPlusMinus.Value)
+            && -perDay < Math.Max(StuckSlope, error)
             ? new Sign(SignKind.Stuck, last.At + 1, new(-perDay), prior.Final, new(error))
             : null;
     }
