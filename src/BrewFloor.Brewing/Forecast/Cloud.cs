@@ -95,5 +95,14 @@ internal sealed class Cloud
     }
 
     // How plausible the bell itself finds a point, as a loss.
-    private double Drawn(int i) => Lattice.Normal[i].Take(_centre.Length).Sum(z => z * z) / 2;
+    private double Drawn(int i)
+    {
+        var sum = 0.0;
+        foreach (var z in Lattice.Normal[i].AsSpan(0, _centre.Length))
+        {
+            sum += z * z;
+        }
+
+        return sum / 2;
+    }
 }

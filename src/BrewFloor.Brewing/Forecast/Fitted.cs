@@ -11,14 +11,6 @@ internal sealed class Fitted
 {
     private const double Tail = 4; // degrees of freedom of a reading's error: few wrong ones do little harm
 
-    private static readonly double Wider = double.TryParse(
-        Environment.GetEnvironmentVariable("WID"),
-        System.Globalization.CultureInfo.InvariantCulture,
-        out var v
-    )
-        ? v
-        : 1.3; // the lattice spans more than the bell
-
     private const int Steps = 40;
 
     private readonly Believed _believed;
@@ -144,13 +136,18 @@ internal sealed class Fitted
     private double Loss(ReadOnlySpan<double> shape, double lnNoise)
     {
         var fall = Fall.Of(shape);
-        var (variance, sum) = (Math.Exp(2 * lnNoise), 0.0);
+        var (perVariance, sum, product) = (Math.Exp(-2 * lnNoise) / Tail, 0.0, 1.0);
         foreach (var (hours, extract) in _readings)
         {
             var rest = extract - fall.At(hours);
-            sum += Math.Log(1 + (rest * rest / (Tail * variance)));
+            product *= 1 + (rest * rest * perVariance);
+            if (product > 1e100) // one logarithm for many readings
+            {
+                (sum, product) = (sum + Math.Log(product), 1);
+            }
         }
 
+        sum += Math.Log(product);
         return (_trust * ((_readings.Length * lnNoise) + ((Tail + 1) / 2 * sum)))
             + _believed.Loss(shape)
             + _believed.LnNoise.Loss(lnNoise);
