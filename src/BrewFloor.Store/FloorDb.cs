@@ -5,13 +5,17 @@ using BrewFloor.Store.Log;
 using BrewFloor.Store.People;
 using BrewFloor.Store.Tanks;
 using BrewFloor.Store.Yeast;
+using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 
 namespace BrewFloor.Store;
 
 /// <summary>The tables of one club. What happened is written by <see cref="FloorLog"/> alone.</summary>
-public sealed class FloorDb(DbContextOptions<FloorDb> options) : DbContext(options)
+public sealed class FloorDb(DbContextOptions<FloorDb> options) : DbContext(options), IDataProtectionKeyContext
 {
+    /// <summary>The keys that cookies and forms are signed with, the same for every instance; sealed by a secret kept elsewhere.</summary>
+    public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
+
     internal DbSet<TankRow> Tanks => Set<TankRow>();
 
     internal DbSet<BatchRow> Batches => Set<BatchRow>();

@@ -41,7 +41,10 @@ public static class StoreSetup
             .AddSingleton<Accounts>()
             .AddSingleton<FirstOwner>()
             .AddSingleton<Tokens>()
-            .AddSingleton<BackupBook>();
+            .AddSingleton<BackupBook>()
+            .AddSingleton<Sessions>()
+            .AddSingleton<Invites>()
+            .AddSingleton<Passkeys>();
 
     /// <summary>A pool whose statements are prepared once and then reused.</summary>
     public static NpgsqlDataSource DataSource(string connection) =>

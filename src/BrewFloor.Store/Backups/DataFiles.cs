@@ -103,17 +103,14 @@ internal sealed class DataFiles(string folder)
             );
         }
 
-        /// <summary>A file that is there already stays as it is: keys of both lives are good.</summary>
+        /// <summary>What the backup holds counts: a secret that a new place made for itself opens nothing of what came back.</summary>
         public void PutInPlace()
         {
             foreach (var name in _names)
             {
                 var place = Path.Combine(folder, name);
-                if (!File.Exists(place))
-                {
-                    Directory.CreateDirectory(Path.GetDirectoryName(place)!);
-                    File.Move(Path.Combine(stage, name), place);
-                }
+                Directory.CreateDirectory(Path.GetDirectoryName(place)!);
+                File.Move(Path.Combine(stage, name), place, overwrite: true);
             }
         }
 

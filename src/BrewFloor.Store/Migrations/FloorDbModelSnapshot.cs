@@ -605,6 +605,141 @@ namespace BrewFloor.Store.Migrations
                     b.ToTable("states", (string)null);
                 });
 
+            modelBuilder.Entity("BrewFloor.Store.People.InviteRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("CreatedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("created_at");
+
+                    b.Property<Guid>("CreatedBy")
+                        .HasColumnType("uuid")
+                        .HasColumnName("created_by");
+
+                    b.Property<DateTimeOffset>("ExpiresAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("expires_at");
+
+                    b.Property<byte[]>("Hash")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("hash");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("name");
+
+                    b.Property<DateTimeOffset?>("RevokedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("revoked_at");
+
+                    b.Property<string>("Role")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("role");
+
+                    b.Property<DateTimeOffset?>("UsedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("used_at");
+
+                    b.Property<Guid?>("UsedBy")
+                        .HasColumnType("uuid")
+                        .HasColumnName("used_by");
+
+                    b.HasKey("Id")
+                        .HasName("pk_invites");
+
+                    b.HasIndex("CreatedBy")
+                        .HasDatabaseName("ix_invites_created_by");
+
+                    b.HasIndex("Hash")
+                        .IsUnique()
+                        .HasDatabaseName("ix_invites_hash");
+
+                    b.HasIndex("UsedBy")
+                        .HasDatabaseName("ix_invites_used_by");
+
+                    b.ToTable("invites", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_invites_role_is_known", "role IN ('viewer', 'helper', 'brewer', 'owner')");
+                        });
+                });
+
+            modelBuilder.Entity("BrewFloor.Store.People.PasskeyRow", b =>
+                {
+                    b.Property<byte[]>("CredentialId")
+                        .HasColumnType("bytea")
+                        .HasColumnName("credential_id");
+
+                    b.Property<byte[]>("AttestationObject")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("attestation_object");
+
+                    b.Property<byte[]>("ClientDataJson")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("client_data_json");
+
+                    b.Property<DateTimeOffset>("CreatedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("created_at");
+
+                    b.Property<bool>("IsBackedUp")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_backed_up");
+
+                    b.Property<bool>("IsBackupEligible")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_backup_eligible");
+
+                    b.Property<bool>("IsUserVerified")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_user_verified");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("name");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("person_id");
+
+                    b.Property<byte[]>("PublicKey")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("public_key");
+
+                    b.Property<long>("SignCount")
+                        .HasColumnType("bigint")
+                        .HasColumnName("sign_count");
+
+                    b.PrimitiveCollection<string[]>("Transports")
+                        .IsRequired()
+                        .HasColumnType("text[]")
+                        .HasColumnName("transports");
+
+                    b.Property<DateTimeOffset?>("UsedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("used_at");
+
+                    b.HasKey("CredentialId")
+                        .HasName("pk_passkeys");
+
+                    b.HasIndex("PersonId")
+                        .HasDatabaseName("ix_passkeys_person_id");
+
+                    b.ToTable("passkeys", (string)null);
+                });
+
             modelBuilder.Entity("BrewFloor.Store.People.PersonRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -665,6 +800,50 @@ namespace BrewFloor.Store.Migrations
 
                             t.HasCheckConstraint("ck_people_role_is_known", "role IN ('viewer', 'helper', 'brewer', 'owner')");
                         });
+                });
+
+            modelBuilder.Entity("BrewFloor.Store.People.SessionRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("address");
+
+                    b.Property<DateTimeOffset>("BeganAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("began_at");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("device");
+
+                    b.Property<DateTimeOffset?>("EndedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("ended_at");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("person_id");
+
+                    b.Property<DateTimeOffset>("SeenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("seen_at");
+
+                    b.HasKey("Id")
+                        .HasName("pk_sessions");
+
+                    b.HasIndex("PersonId")
+                        .HasDatabaseName("ix_sessions_person_id");
+
+                    b.ToTable("sessions", (string)null);
                 });
 
             modelBuilder.Entity("BrewFloor.Store.People.TokenRow", b =>
@@ -869,6 +1048,29 @@ namespace BrewFloor.Store.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Microsoft.AspNetCore.DataProtection.EntityFrameworkCore.DataProtectionKey", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("FriendlyName")
+                        .HasColumnType("text")
+                        .HasColumnName("friendly_name");
+
+                    b.Property<string>("Xml")
+                        .HasColumnType("text")
+                        .HasColumnName("xml");
+
+                    b.HasKey("Id")
+                        .HasName("pk_data_protection_keys");
+
+                    b.ToTable("data_protection_keys", (string)null);
+                });
+
             modelBuilder.Entity("BrewFloor.Store.Log.EntryRow", b =>
                 {
                     b.HasOne("BrewFloor.Store.Log.EntryKindRow", null)
@@ -914,6 +1116,42 @@ namespace BrewFloor.Store.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_seen_afterwards_entries_entry_id");
+                });
+
+            modelBuilder.Entity("BrewFloor.Store.People.InviteRow", b =>
+                {
+                    b.HasOne("BrewFloor.Store.People.PersonRow", null)
+                        .WithMany()
+                        .HasForeignKey("CreatedBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_invites_people_created_by");
+
+                    b.HasOne("BrewFloor.Store.People.PersonRow", null)
+                        .WithMany()
+                        .HasForeignKey("UsedBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_invites_people_used_by");
+                });
+
+            modelBuilder.Entity("BrewFloor.Store.People.PasskeyRow", b =>
+                {
+                    b.HasOne("BrewFloor.Store.People.PersonRow", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_passkeys_people_person_id");
+                });
+
+            modelBuilder.Entity("BrewFloor.Store.People.SessionRow", b =>
+                {
+                    b.HasOne("BrewFloor.Store.People.PersonRow", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_sessions_people_person_id");
                 });
 
             modelBuilder.Entity("BrewFloor.Store.People.TokenRow", b =>

@@ -32,6 +32,8 @@ public sealed record Person(Guid Id, string Name, Role Role)
 /// <summary>The people table. How a password is hashed and when an account is locked is for whoever signs people in.</summary>
 public sealed class Accounts(IDbContextFactory<FloorDb> databases)
 {
+    internal const string OneName = "ix_people_name_without_case";
+
     /// <returns>Null: somebody of that name is there already (without case).</returns>
     public Task<Person?> AddAsync(
         string name,
@@ -78,8 +80,7 @@ public sealed class Accounts(IDbContextFactory<FloorDb> databases)
         {
             await db.SaveChangesAsync(stop);
         }
-        catch (DbUpdateException e)
-            when (e.InnerException is PostgresException { ConstraintName: "ix_people_name_without_case" })
+        catch (DbUpdateException e) when (e.InnerException is PostgresException { ConstraintName: OneName })
         {
             return null;
         }
@@ -128,17 +129,38 @@ public sealed class Accounts(IDbContextFactory<FloorDb> databases)
             stop
         );
 
-    public Task SetRoleAsync(Guid id, Role role, bool isActive, CancellationToken stop) =>
-        ChangeAsync(
-            id,
-            row =>
-            {
-                row.Role = RoleNames.Of(role);
-                row.IsActive = isActive;
-                row.SecurityStamp = Guid.CreateVersion7();
-            },
-            stop
-        );
+    /// <summary>Another role, or out of the house; what they are signed in with ends.</summary>
+    /// <returns>False: nobody could let people in any more, so it stays as it is.</returns>
+    public async Task<bool> SetRoleAsync(Guid id, Role role, bool isActive, CancellationToken stop)
+    {
+        await using var db = await databases.CreateDbContextAsync(stop);
+        await using var transaction = await db.Database.BeginTransactionAsync(stop);
+        // All owners at once: two who let each other go would both be gone.
+        var owners = await db
+            .People.FromSql($"SELECT * FROM people WHERE role = 'owner' OR id = {id} ORDER BY id FOR NO KEY UPDATE")
+            .ToListAsync(stop);
+        var row = owners.Single(person => person.Id == id);
+        if (
+            (role is not Role.Owner || !isActive)
+            && !owners.Exists(other =>
+                other.Id != id && other is { Role: "owner", IsActive: true, PasswordHash: not null }
+            )
+            && row is { Role: "owner", IsActive: true }
+        )
+        {
+            return false;
+        }
+
+        (row.Role, row.IsActive, row.SecurityStamp) = (RoleNames.Of(role), isActive, Guid.CreateVersion7());
+        await db.SaveChangesAsync(stop);
+        await TellAsync(db, id, stop);
+        await transaction.CommitAsync(stop);
+        return true;
+    }
+
+    /// <summary>So that pages they have open look again whether they may.</summary>
+    internal static Task TellAsync(FloorDb db, Guid person, CancellationToken stop) =>
+        db.Database.ExecuteSqlAsync($"SELECT pg_notify('floor', {$"thing person {person}"})", stop);
 
     public Task SetPreferencesAsync(Guid id, string json, CancellationToken stop) =>
         ChangeAsync(id, row => row.Preferences = json, stop);
@@ -173,8 +195,14 @@ public sealed class Accounts(IDbContextFactory<FloorDb> databases)
     private async Task ChangeAsync(Guid id, Action<PersonRow> change, CancellationToken stop)
     {
         await using var db = await databases.CreateDbContextAsync(stop);
-        change(await db.People.SingleAsync(p => p.Id == id, stop));
+        var row = await db.People.SingleAsync(p => p.Id == id, stop);
+        var stamp = row.SecurityStamp;
+        change(row);
         await db.SaveChangesAsync(stop);
+        if (row.SecurityStamp != stamp)
+        {
+            await TellAsync(db, id, stop);
+        }
     }
 
     internal static Person ToPerson(PersonRow row) =>

@@ -5,6 +5,7 @@ using BrewFloor.Web.Backups;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.RateLimiting;
 
 namespace BrewFloor.Web.Account;
@@ -19,7 +20,17 @@ public static class AccountSetup
 
     public static IServiceCollection AddAccounts(this IServiceCollection services)
     {
-        services.AddSingleton<Passwords>().AddSingleton<SetupToken>().AddSingleton<SignIns>();
+        services.AddSingleton<Passwords>().AddSingleton<SetupToken>().AddSingleton<SignIns>().AddSingleton<Arrivals>();
+        services.AddSingleton<PeopleChanged>();
+        services.AddIdentityCore<Person>();
+        services
+            .AddScoped<IUserStore<Person>, PasskeyPeople>()
+            .AddScoped<IPasskeyHandler<Person>, PasskeyHandler<Person>>()
+            .AddScoped<PasskeyDoor>();
+        // Discoverable: nobody types a name first. The lock of the device, so that a stolen one opens nothing.
+        services.Configure<IdentityPasskeyOptions>(passkeys =>
+            (passkeys.ResidentKeyRequirement, passkeys.UserVerificationRequirement) = ("required", "required")
+        );
         AddSignIn(services);
         services.AddAuthorization(Policies.Add);
         services.AddRateLimiter(LimitTries);
@@ -43,7 +54,7 @@ public static class AccountSetup
                 cookie.Cookie.Name = "brewfloor";
                 cookie.Cookie.HttpOnly = true;
                 cookie.Cookie.SameSite = SameSiteMode.Lax;
-                cookie.ExpireTimeSpan = TimeSpan.FromDays(30);
+                cookie.ExpireTimeSpan = SignIns.Lasts;
                 cookie.SlidingExpiration = true;
                 cookie.LoginPath = "/sign-in";
                 cookie.AccessDeniedPath = "/not-yours";
@@ -72,7 +83,7 @@ public static class AccountSetup
         routes
             .MapPost(
                 "/sign-out",
-                async (HttpContext http, IAntiforgery forgery) =>
+                async (HttpContext http, IAntiforgery forgery, Sessions sessions, TimeProvider clock) =>
                 {
                     // The framework refuses a forged form where it reads one; here there is nothing to read.
                     if (!await forgery.IsRequestValidAsync(http))
@@ -80,11 +91,40 @@ public static class AccountSetup
                         return Results.BadRequest();
                     }
 
+                    if (SignIns.SessionOf(http.User) is { } session)
+                    {
+                        var (person, now) = (Policies.IdOf(http.User), clock.GetUtcNow());
+                        await sessions.EndAsync(person, session, but: null, now, http.RequestAborted);
+                    }
+
                     await http.SignOutAsync(CookieAuthenticationDefaults.AuthenticationScheme);
                     return Results.LocalRedirect("/sign-in");
                 }
             )
             .RequireAuthorization(Policies.Viewer);
+
+    /// <summary>Takes a link back that nobody has used yet.</summary>
+    public static void MapInvites(this IEndpointRouteBuilder routes) =>
+        routes
+            .MapPost(
+                "/people/invites/revoke",
+                async (HttpContext http, IAntiforgery forgery, Invites invites, TimeProvider clock) =>
+                {
+                    if (!await forgery.IsRequestValidAsync(http))
+                    {
+                        return Results.BadRequest();
+                    }
+
+                    var form = await http.Request.ReadFormAsync(http.RequestAborted);
+                    if (Guid.TryParse(form["id"], out var id))
+                    {
+                        await invites.RevokeAsync(id, clock.GetUtcNow(), http.RequestAborted);
+                    }
+
+                    return Results.LocalRedirect("/people");
+                }
+            )
+            .RequireAuthorization(Policies.Owner);
 
     /// <summary>Leads to what must be done first: a floor without an owner to the setup, a one-use password to a new one.</summary>
     public static IApplicationBuilder UseFirstSteps(this IApplicationBuilder app)
@@ -146,5 +186,11 @@ public static class AccountSetup
 
     private static bool IsATry(HttpRequest request) =>
         HttpMethods.IsPost(request.Method)
-        && (request.Path == "/sign-in" || request.Path == "/setup" || request.Path == RestoreUpload.Address);
+        && (
+            request.Path == "/sign-in"
+            || request.Path == "/setup"
+            || request.Path == RestoreUpload.Address
+            || request.Path == "/passkeys/sign-in"
+            || request.Path.StartsWithSegments("/invite", StringComparison.OrdinalIgnoreCase)
+        );
 }

@@ -6,7 +6,7 @@ using Microsoft.AspNetCore.Components;
 namespace BrewFloor.Web.Account;
 
 /// <summary>The reader's own units. Stored values never change with them.</summary>
-public sealed partial class MePage(Wording wording, Accounts accounts, NavigationManager navigation)
+public sealed partial class MePage(Wording wording, Accounts accounts, SignIns signIns, NavigationManager navigation)
 {
     [SupplyParameterFromForm(FormName = "units")]
     private UnitsInput? Input { get; set; }
@@ -22,7 +22,7 @@ public sealed partial class MePage(Wording wording, Accounts accounts, Navigatio
         await accounts.SetPreferencesAsync(id, Preferences.Text(ReadingUnits.Parse(Input!.Units)), Http.RequestAborted);
         if (await accounts.ByIdAsync(id, Http.RequestAborted) is { } account)
         {
-            await SignIns.SignInAsync(Http, account);
+            await signIns.SignInAsync(Http, account);
         }
 
         navigation.NavigateTo("/more");

@@ -9,6 +9,7 @@ public sealed partial class PasswordPage(
     Wording wording,
     Accounts accounts,
     Passwords passwords,
+    SignIns signIns,
     NavigationManager navigation
 )
 {
@@ -28,7 +29,7 @@ public sealed partial class PasswordPage(
         var account = await accounts.ByIdAsync(id, Http.RequestAborted);
         _problem = !passwords.Fits(account?.PasswordHash, Input!.Old ?? "")
             ? "sign-in-wrong"
-            : PasswordProblem.With(Input.New);
+            : PasswordProblem.With(Input.New, account?.Name);
         if (_problem is not null)
         {
             return;
@@ -37,7 +38,7 @@ public sealed partial class PasswordPage(
         await accounts.SetPasswordAsync(id, passwords.Hash(Input.New!), mustChange: false, Http.RequestAborted);
         if (await accounts.ByIdAsync(id, Http.RequestAborted) is { } changed)
         {
-            await SignIns.SignInAsync(Http, changed);
+            await signIns.SignInAnewAsync(Http, changed);
         }
 
         navigation.NavigateTo("/");

@@ -5,11 +5,12 @@ using Microsoft.Extensions.Options;
 
 namespace BrewFloor.Web.Account;
 
-/// <summary>Keeps passwords as PBKDF2-HMAC-SHA512 with 220,000 rounds; asks for 10 characters at least and nothing else.</summary>
+/// <summary>Keeps passwords as PBKDF2-HMAC-SHA512 with 220,000 rounds; asks for 8 characters at least, advises 15, and refuses common ones.</summary>
 /// <remarks>The framework's hasher with its rounds raised: its own default is 100,000.</remarks>
 public sealed class Passwords
 {
-    public const int Shortest = 10;
+    public const int Shortest = 8;
+    public const int Advised = 15;
     public const int Longest = 200; // a longer one only keeps the processor busy
     public const int Rounds = 220_000;
 

@@ -14,6 +14,7 @@ public static class Policies
 
     public const string RoleClaim = "role";
     public const string StampClaim = "stamp";
+    public const string SessionClaim = "session";
     public const string UnitsClaim = "units";
     public const string MustChangeClaim = "must-change";
 

@@ -12,6 +12,7 @@ public sealed partial class SetupPage(
     Wording wording,
     FirstOwner first,
     Passwords passwords,
+    SignIns signIns,
     SetupToken token,
     NavigationManager navigation
 )
@@ -75,14 +76,14 @@ public sealed partial class SetupPage(
             return;
         }
 
-        await SignIns.SignInAsync(Http, owner);
+        await signIns.SignInAsync(Http, owner);
         navigation.NavigateTo("/");
     }
 
     private string? ProblemWith(SetupInput input) =>
         !token.Is(input.Token) ? "setup-wrong"
         : string.IsNullOrWhiteSpace(input.Name) || string.IsNullOrWhiteSpace(input.Site) ? "name-missing"
-        : PasswordProblem.With(input.Password)
+        : PasswordProblem.With(input.Password, input.Name, input.Site)
             ?? (
                 !Zones.Contains(input.Zone, StringComparer.Ordinal) ? "refusal.unknown-choice"
                 : !TypedNumber.Parse(input.Altitude).Gives(out var altitude) || altitude is < -500 or > 6000

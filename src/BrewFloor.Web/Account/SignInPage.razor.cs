@@ -15,8 +15,13 @@ public sealed partial class SignInPage(Wording wording, SignIns signIns, Navigat
     [SupplyParameterFromQuery]
     private string? ReturnUrl { get; set; }
 
+    [SupplyParameterFromQuery]
+    private string? Passkey { get; set; }
+
     [CascadingParameter]
     public required HttpContext Http { get; set; }
+
+    private string Back => LocalPaths.Safe(ReturnUrl);
 
     protected override void OnInitialized() => Input ??= new();
 
@@ -26,8 +31,8 @@ public sealed partial class SignInPage(Wording wording, SignIns signIns, Navigat
         switch (tried)
         {
             case SignInTry.Welcome(var account):
-                await SignIns.SignInAsync(Http, account);
-                navigation.NavigateTo(account.MustChangePassword ? "/me/password" : LocalPaths.Safe(ReturnUrl));
+                await signIns.SignInAsync(Http, account);
+                navigation.NavigateTo(account.MustChangePassword ? "/me/password" : Back);
                 break;
             case SignInTry.Locked(var until):
                 _problem = wording["sign-in-locked", new Domain.Log.Number("until", until)];

@@ -20,8 +20,14 @@ public abstract record SignInTry
 }
 
 /// <summary>Signing in and staying signed in: a cookie that lasts 30 days of use and ends with the password it was made under.</summary>
-public sealed class SignIns(Accounts accounts, Passwords passwords, TimeProvider clock)
+public sealed class SignIns(Accounts accounts, Sessions sessions, Passwords passwords, TimeProvider clock)
 {
+    /// <summary>A cookie that isn't used for so long is worth nothing.</summary>
+    public static readonly TimeSpan Lasts = TimeSpan.FromDays(30);
+
+    // Who is let go is out within a minute, on pages that are open too.
+    private static readonly TimeSpan BetweenLooks = TimeSpan.FromSeconds(30);
+
     public const int TriesBeforeLocked = 5;
     public static readonly TimeSpan LockedFor = TimeSpan.FromMinutes(5);
 
@@ -55,14 +61,36 @@ public sealed class SignIns(Accounts accounts, Passwords passwords, TimeProvider
         }
     }
 
-    public static Task SignInAsync(HttpContext http, Person account) =>
-        http.SignInAsync(
+    /// <summary>Signs this browser in; one that is signed in as the same person already keeps its session.</summary>
+    public async Task SignInAsync(HttpContext http, Person account)
+    {
+        var session =
+            SessionOf(http.User) is { } stands && Policies.IdOf(http.User) == account.Id
+                ? stands
+                : await BeginAsync(http, account.Id);
+        await http.SignInAsync(
             CookieAuthenticationDefaults.AuthenticationScheme,
-            PrincipalOf(account),
+            PrincipalOf(account, session),
             new AuthenticationProperties { IsPersistent = true }
         );
+    }
 
-    public static ClaimsPrincipal PrincipalOf(Person account) =>
+    /// <summary>A new session in any case: what was signed in before has just been ended.</summary>
+    public async Task SignInAnewAsync(HttpContext http, Person account)
+    {
+        await sessions.EndAsync(account.Id, only: null, but: null, clock.GetUtcNow(), http.RequestAborted);
+        await http.SignInAsync(
+            CookieAuthenticationDefaults.AuthenticationScheme,
+            PrincipalOf(account, await BeginAsync(http, account.Id)),
+            new AuthenticationProperties { IsPersistent = true }
+        );
+    }
+
+    /// <summary>The session of who is signed in; null for a stranger, and for a cookie from before sessions were kept.</summary>
+    public static Guid? SessionOf(ClaimsPrincipal user) =>
+        Guid.TryParse(user.FindFirstValue(Policies.SessionClaim), out var id) ? id : null;
+
+    public static ClaimsPrincipal PrincipalOf(Person account, Guid? session = null) =>
         new(
             new ClaimsIdentity(
                 [
@@ -71,6 +99,7 @@ public sealed class SignIns(Accounts accounts, Passwords passwords, TimeProvider
                     new(Policies.RoleClaim, account.Role.ToString()),
                     new(Policies.StampClaim, account.SecurityStamp.ToString()),
                     new(Policies.UnitsClaim, Preferences.Of(account).Units ?? ""),
+                    .. session is { } id ? [new Claim(Policies.SessionClaim, id.ToString())] : Array.Empty<Claim>(),
                     .. account.MustChangePassword
                         ? [new Claim(Policies.MustChangeClaim, "true")]
                         : Array.Empty<Claim>(),
@@ -79,7 +108,7 @@ public sealed class SignIns(Accounts accounts, Passwords passwords, TimeProvider
             )
         );
 
-    /// <summary>Asks every minute whether the account still stands as it did: a role taken away is gone within that minute.</summary>
+    /// <summary>Asks every half minute whether account and session still stand: who is let go is gone within that time.</summary>
     public static async Task StillStandsAsync(CookieValidatePrincipalContext context)
     {
         var services = context.HttpContext.RequestServices;
@@ -88,31 +117,62 @@ public sealed class SignIns(Accounts accounts, Passwords passwords, TimeProvider
         if (
             checkedAt is not null
             && DateTimeOffset.TryParse(checkedAt, CultureInfo.InvariantCulture, out var last)
-            && now - last < TimeSpan.FromMinutes(1)
+            && now - last < BetweenLooks
+            && !services.GetRequiredService<PeopleChanged>().IsSince(Policies.IdOf(context.Principal!), last)
         )
         {
             return;
         }
 
-        var account = await services
-            .GetRequiredService<Accounts>()
-            .ByIdAsync(Policies.IdOf(context.Principal!), context.HttpContext.RequestAborted);
-        if (
-            account is not { IsActive: true }
-            || !string.Equals(
-                context.Principal!.FindFirstValue(Policies.StampClaim),
-                account.SecurityStamp.ToString(),
-                StringComparison.Ordinal
-            )
-        )
+        if (await services.GetRequiredService<SignIns>().AnewAsync(context) is not { } anew)
         {
             context.RejectPrincipal();
             await context.HttpContext.SignOutAsync(CookieAuthenticationDefaults.AuthenticationScheme);
             return;
         }
 
-        context.ReplacePrincipal(PrincipalOf(account));
+        context.ReplacePrincipal(anew);
         context.Properties.SetString("checked", now.ToString("O", CultureInfo.InvariantCulture));
         context.ShouldRenew = true;
     }
+
+    // Null: the account or this session of it was ended.
+    private async Task<ClaimsPrincipal?> AnewAsync(CookieValidatePrincipalContext context)
+    {
+        var (http, user) = (context.HttpContext, context.Principal!);
+        var account = await accounts.ByIdAsync(Policies.IdOf(user), http.RequestAborted);
+        var stamp = user.FindFirstValue(Policies.StampClaim);
+        if (
+            account is not { IsActive: true }
+            || !string.Equals(stamp, account.SecurityStamp.ToString(), StringComparison.Ordinal)
+        )
+        {
+            return null;
+        }
+
+        if (SessionOf(user) is not { } session)
+        {
+            return PrincipalOf(account, await BeginAsync(http, account.Id));
+        }
+
+        var isSeen = await sessions.SeenAsync(
+            session,
+            account.Id,
+            AddressOf(http),
+            clock.GetUtcNow(),
+            http.RequestAborted
+        );
+        return isSeen ? PrincipalOf(account, session) : null;
+    }
+
+    private Task<Guid> BeginAsync(HttpContext http, Guid person) =>
+        sessions.BeginAsync(
+            person,
+            Devices.Of(http.Request.Headers.UserAgent.ToString()),
+            AddressOf(http),
+            clock.GetUtcNow(),
+            http.RequestAborted
+        );
+
+    private static string AddressOf(HttpContext http) => http.Connection.RemoteIpAddress?.ToString() ?? "";
 }

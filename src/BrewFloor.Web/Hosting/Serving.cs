@@ -9,7 +9,6 @@ using BrewFloor.Web.Live;
 using BrewFloor.Web.PrivateServer;
 using BrewFloor.Web.Shell;
 using BrewFloor.Web.Tanks;
-using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Serilog;
 using Serilog.Events;
@@ -91,10 +90,7 @@ public static class Serving
         builder.Services.AddDatabase(builder.Configuration);
         builder.Services.AddFloorStore(services => services.GetRequiredService<Readiness>().Connection);
         builder.Services.AddSingleton<Readiness>().AddHostedService<FirstMigration>();
-        builder
-            .Services.AddDataProtection()
-            .SetApplicationName("BrewFloor")
-            .PersistKeysToFileSystem(Directory.CreateDirectory(options.KeysFolder));
+        builder.Services.AddKeys(options);
         builder.Services.AddAccounts();
         builder.Services.AddShell();
         builder.Services.AddFloorPages();
@@ -104,6 +100,7 @@ public static class Serving
         builder.Services.AddRazorComponents();
         // Not what streams: news must not wait for more of them.
         builder.Services.AddResponseCompression(packed => packed.MimeTypes = Packed);
+        builder.Services.ReadKeysWhenNeeded();
     }
 
     private static void UseFloor(WebApplication app)
@@ -128,6 +125,8 @@ public static class Serving
         app.MapThemes();
         app.MapSignOut();
         app.MapRestoreUpload();
+        app.MapPasskeys();
+        app.MapInvites();
         app.MapLive();
         app.MapJobs();
         app.MapFind();

@@ -26,8 +26,6 @@ public sealed record StartOptions(string Command, IReadOnlyList<string> Words, s
     public IReadOnlyDictionary<string, string> Named { get; init; } =
         new Dictionary<string, string>(StringComparer.Ordinal);
 
-    public string KeysFolder => Path.Combine(DataFolder, "keys");
-
     /// <summary>Reads the command line; what it cannot read is a sentence.</summary>
     /// <exception cref="StartProblemException">An unknown option, a missing value, a port that is none.</exception>
     public static StartOptions Parse(IReadOnlyList<string> args, Func<string, string?> environment)

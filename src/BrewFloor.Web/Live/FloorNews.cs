@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Threading.Channels;
 using BrewFloor.Store.PrivateServer;
+using BrewFloor.Web.Account;
 using Npgsql;
 
 namespace BrewFloor.Web.Live;
@@ -12,7 +13,8 @@ public readonly record struct News(string Kind, string What);
 
 /// <summary>Listens to the database once for the whole process and tells everybody who follows.</summary>
 /// <remarks>What is missed while nobody listens isn't lost: entries have numbers, and pages load anew on reconnect.</remarks>
-public sealed partial class FloorNews(FloorDatabase database, ILogger<FloorNews> logger) : BackgroundService
+public sealed partial class FloorNews(FloorDatabase database, PeopleChanged people, ILogger<FloorNews> logger)
+    : BackgroundService
 {
     public const string Channel = "floor";
 
@@ -83,6 +85,14 @@ public sealed partial class FloorNews(FloorDatabase database, ILogger<FloorNews>
     {
         var parts = payload.Split(' ', 2);
         var news = new News(parts[0], parts.Length > 1 ? parts[1] : "");
+        if (
+            news is { Kind: "thing", What: ['p', 'e', 'r', 's', 'o', 'n', ' ', .. var id] }
+            && Guid.TryParse(id, out var person)
+        )
+        {
+            people.Note(person); // before anybody is told: they look at once
+        }
+
         foreach (var follower in _followers.Values)
         {
             follower.Writer.TryWrite(news);

@@ -1,7 +1,10 @@
 using System.Globalization;
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
+using System.Security.Claims;
 using BrewFloor.Store.Log;
+using BrewFloor.Store.People;
+using BrewFloor.Web.Account;
 using BrewFloor.Web.Api;
 
 namespace BrewFloor.Web.Live;
@@ -17,7 +20,13 @@ internal static class LiveEndpoint
         routes
             .MapGet(
                 "/live",
-                (HttpContext http, FloorNews news, LogReader reader, IHostApplicationLifetime life) =>
+                (
+                    HttpContext http,
+                    FloorNews news,
+                    LogReader reader,
+                    Sessions sessions,
+                    IHostApplicationLifetime life
+                ) =>
                 {
                     http.Response.Headers["X-Accel-Buffering"] = "no";
                     var after = long.TryParse(
@@ -29,11 +38,37 @@ internal static class LiveEndpoint
                         ? seq
                         : (long?)null;
                     return TypedResults.ServerSentEvents(
-                        FollowAsync(news, reader, after, life.ApplicationStopping, http.RequestAborted)
+                        WhileStandingAsync(
+                            FollowAsync(news, reader, after, life.ApplicationStopping, http.RequestAborted),
+                            http.User,
+                            sessions
+                        )
                     );
                 }
             )
             .RequireAuthorization(ApiPolicies.Read);
+
+    // Who is let go is not told anything more: the page that follows is told to look at itself, and finds the door closed.
+    private static async IAsyncEnumerable<SseItem<string>> WhileStandingAsync(
+        IAsyncEnumerable<SseItem<string>> news,
+        ClaimsPrincipal user,
+        Sessions sessions
+    )
+    {
+        var session = SignIns.SessionOf(user);
+        var about = session is null ? null : $"person {Policies.IdOf(user)}";
+        await foreach (var one in news)
+        {
+            var mayBeOver = one.EventType is "breath" || string.Equals(one.Data, about, StringComparison.Ordinal);
+            if (session is { } id && mayBeOver && !await sessions.StandsAsync(id, CancellationToken.None))
+            {
+                yield return new SseItem<string>("", "over");
+                yield break;
+            }
+
+            yield return one;
+        }
+    }
 
     private static async IAsyncEnumerable<SseItem<string>> FollowAsync(
         FloorNews news,

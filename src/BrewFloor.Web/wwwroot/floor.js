@@ -59,5 +59,6 @@ if (document.querySelector('nav.ways') && 'EventSource' in window) {
   let wasOpen = false, pending;
   const changed = () => { clearTimeout(pending); pending = setTimeout(reload, 60); };
   events.onopen = () => { if (wasOpen) changed(); wasOpen = true; live(true); }; // what was missed comes right behind
+  events.addEventListener('over', () => { events.close(); location.reload(); }); // signed out elsewhere
   for (const kind of ['entry', 'jobs', 'thing']) events.addEventListener(kind, changed);
 }

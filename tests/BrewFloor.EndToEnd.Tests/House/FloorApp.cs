@@ -24,6 +24,9 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
 
     private static readonly string Hash = new Passwords().Hash(Password);
 
+    /// <summary>Of <see cref="Password"/>.</summary>
+    public static string PasswordHash => Hash;
+
     private readonly string _data = Directory.CreateTempSubdirectory("brewfloor-browser-").FullName;
     private readonly Dictionary<string, Author> _people = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _signedIn = new(StringComparer.Ordinal);
@@ -95,8 +98,14 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
     }
 
     /// <summary>Nobody known.</summary>
-    public async Task<Visit> StrangerAsync(Screen screen) =>
-        await Visit.BeginAsync(await chromium.NewContextAsync(screen.Options(Address)), screen, Address);
+    public Task<Visit> StrangerAsync(Screen screen) => StrangerAsync(screen, Address);
+
+    /// <summary>Nobody known, at a name of this machine: browsers keep passkeys for names, not for numbers.</summary>
+    public Task<Visit> StrangerByNameAsync(Screen screen) =>
+        StrangerAsync(screen, Address.Replace("127.0.0.1", "localhost", StringComparison.Ordinal));
+
+    private async Task<Visit> StrangerAsync(Screen screen, string address) =>
+        await Visit.BeginAsync(await chromium.NewContextAsync(screen.Options(address)), screen, address);
 
     /// <summary>A tank of this kind with the next free code, and nothing in its log.</summary>
     public async Task<Tank> AddTankAsync(Func<Guid, string, Tank> make, string? code = null)

@@ -1,8 +1,10 @@
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
+using BrewFloor.Store.People;
 using BrewFloor.Store.Tests.Postgres;
 using static BrewFloor.EndToEnd.Tests.House.SomeEntries;
 
@@ -30,6 +32,9 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
     /// <summary>One that is still to be answered for.</summary>
     public Guid DoneAnyway { get; } = Guid.CreateVersion7();
 
+    /// <summary>The secret of a link that nobody has used.</summary>
+    public string Invite { get; private set; } = "";
+
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
     public async ValueTask InitializeAsync()
@@ -49,6 +54,8 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
         await App.LogAsync([.. Enumerable.Range(1, 3).Select(day => Received(Guid.CreateVersion7(), 20 * day))]);
         Codes = [fermenting.Code, finished.Code, bright.Code, plastic.Code, bucket.Code, "NEW"];
         await LookAroundAsync();
+        var (owner, now) = (App.Author(FloorApp.Owner).Id, FloorApp.Now);
+        (_, Invite) = await App.Services.GetRequiredService<Invites>().MakeAsync("Imke", Role.Helper, owner, now, Stop);
     }
 
     public ValueTask DisposeAsync() => App.DisposeAsync();

@@ -48,6 +48,37 @@ public sealed class Visit : IAsyncDisposable
         await Page.WaitForURLAsync(url => !url.Contains("sign-in", StringComparison.Ordinal));
     }
 
+    public async Task SignInFailsAsync(string name)
+    {
+        await OpenAsync("/sign-in");
+        await TypeAsync("Name", name);
+        await TypeAsync("Password", FloorApp.Password);
+        await PressAsync("Sign in");
+        await SeesAsync("Name or password");
+    }
+
+    /// <summary>This browser's device can keep passkeys, and its owner always agrees.</summary>
+    public async Task HavePasskeysAsync()
+    {
+        var device = await _context.NewCDPSessionAsync(Page);
+        await device.SendAsync("WebAuthn.enable");
+        await device.SendAsync(
+            "WebAuthn.addVirtualAuthenticator",
+            new()
+            {
+                ["options"] = new
+                {
+                    protocol = "ctap2",
+                    transport = "internal",
+                    hasResidentKey = true,
+                    hasUserVerification = true,
+                    isUserVerified = true,
+                    automaticPresenceSimulation = true,
+                },
+            }
+        );
+    }
+
     public Task<string> StorageAsync() => _context.StorageStateAsync();
 
     public async Task<IResponse> OpenAsync(string path) =>

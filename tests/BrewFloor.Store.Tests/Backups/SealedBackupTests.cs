@@ -166,7 +166,7 @@ public sealed class SealedBackupTests(TestServer server) : IAsyncLifetime
     }
 
     [Fact]
-    public async Task Keys_that_are_there_already_stay_and_the_servers_own_files_and_older_backups_are_left_out()
+    public async Task What_comes_back_counts_and_the_servers_own_files_and_older_backups_are_left_out()
     {
         Directory.CreateDirectory($"{_folder.Path}/backups");
         await System.IO.File.WriteAllTextAsync($"{_folder.Path}/app.lock", "", Stop);
@@ -182,7 +182,10 @@ public sealed class SealedBackupTests(TestServer server) : IAsyncLifetime
 
         await new SealedRestore(to, other.Path).RestoreAsync(File, Right, Stop);
 
-        Assert.Equal("there before", await System.IO.File.ReadAllTextAsync($"{other.Path}/keys/key-1.xml", Stop));
+        Assert.Equal(
+            await System.IO.File.ReadAllTextAsync($"{_folder.Path}/keys/key-1.xml", Stop),
+            await System.IO.File.ReadAllTextAsync($"{other.Path}/keys/key-1.xml", Stop)
+        );
     }
 
     private Task<BackedUp> BackupAsync() =>

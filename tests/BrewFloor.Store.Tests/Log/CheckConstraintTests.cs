@@ -31,6 +31,12 @@ public sealed class CheckConstraintTests(TestServer server) : IAsyncLifetime
             """{"seq": 99, "done_anyway": ["not-clean"], "reason": null}"""
         ),
         ["ck_entry_subjects_ends_after_it_starts"] = "UPDATE entry_subjects SET until = since",
+        ["ck_invites_role_is_known"] = $$"""
+            WITH ann AS ({{Person}}
+                VALUES (gen_random_uuid(), 'Ann', 'owner', false, gen_random_uuid(), 0, true, '{}', now()) RETURNING id)
+            INSERT INTO invites (id, hash, name, role, created_by, created_at, expires_at)
+            SELECT gen_random_uuid(), '', 'Bo', 'king', id, now(), now() FROM ann
+            """,
         ["ck_jobs_overdue_is_not_before_due"] = "UPDATE jobs SET overdue_at = due_at - interval '1 h'",
         ["ck_jobs_put_off_has_reason"] = "UPDATE jobs SET put_off_until = now()",
         ["ck_jobs_resolved_says_how"] = "UPDATE jobs SET resolved_at = now()",

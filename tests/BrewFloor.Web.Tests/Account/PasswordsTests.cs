@@ -33,4 +33,31 @@ public class PasswordsTests
         Assert.NotEqual(Passwords.MakeOne(), Passwords.MakeOne());
         Assert.True(Passwords.MakeOne().Length >= Passwords.Shortest);
     }
+
+    [Theory]
+    [InlineData(null, "password-short")]
+    [InlineData("seven77", "password-short")]
+    [InlineData("password1", "password-common")]
+    [InlineData("Passw0rd", "password-common")]
+    [InlineData("qwertyuiop", "password-common")]
+    [InlineData("12345678", "password-common")]
+    [InlineData("wiesenhall", "password-common")]
+    [InlineData("wet boots and one phone", null)]
+    [InlineData("kq7 vdmz x2", null)]
+    public void Short_and_common_passwords_are_refused_and_names_are_common(string? password, string? problem) =>
+        Assert.Equal(problem, PasswordProblem.With(password, "Olga", "Wiesenhall"));
+
+    [Theory]
+    [InlineData(Passwords.Longest, null)]
+    [InlineData(Passwords.Longest + 1, "password-long")]
+    public void A_long_password_is_taken_up_to_a_length(int length, string? problem) =>
+        Assert.Equal(problem, PasswordProblem.With(string.Concat(Enumerable.Repeat("hop vine ", 30))[..length]));
+
+    [Theory]
+    [InlineData("Mozilla/5.0 (Linux; Android 16) AppleWebKit/537.36 Mobile Safari/537.36", "Phone")]
+    [InlineData("Mozilla/5.0 (X11; Linux x86_64) AppleWebKit/537.36", "Computer or tablet")]
+    [InlineData("curl/8", "")]
+    [InlineData("", "")]
+    public void A_session_says_what_kind_of_thing_it_is_on(string userAgent, string device) =>
+        Assert.Equal(device, Devices.Of(userAgent));
 }

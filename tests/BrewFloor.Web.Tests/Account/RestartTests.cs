@@ -1,4 +1,7 @@
+using System.Net;
 using BrewFloor.Domain.People;
+using BrewFloor.Web.Hosting;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using TestServer = BrewFloor.Store.Tests.Postgres.TestServer;
 
@@ -23,7 +26,7 @@ public sealed class RestartTests(TestServer server)
         for (var press = 0; press < 2; press++)
         {
             var answer = await browser.SendFormAsync(path, open, "entry", ("note", "The jacket drips"));
-            Assert.Equal(System.Net.HttpStatusCode.Redirect, answer.StatusCode);
+            Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
             Assert.Contains("/tanks/K9?logged=", answer.Headers.Location!.OriginalString, StringComparison.Ordinal);
         }
 
@@ -42,5 +45,48 @@ public sealed class RestartTests(TestServer server)
         var answer = await stranger.With(cookies).GetAsync("/jobs", FloorApp.Stop);
 
         Assert.StartsWith("/sign-in", answer.Headers.Location!.PathAndQuery, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Two_instances_with_one_secret_know_each_others_people_and_with_another_secret_they_sign_in_anew()
+    {
+        await using var first = new FloorApp(server);
+        await first.InitializeAsync();
+        var cookies = first.CookiesOf(first.Person(Role.Helper));
+        await using var beside = new FloorApp(server) { Before = first };
+        await beside.StartEmptyAsync();
+        await using var other = new FloorApp(server)
+        {
+            Before = first,
+            Instead = services =>
+                services.AddSingleton(
+                    FloorSecret.Of(
+                        "",
+                        name => name is FloorSecret.Variable ? new string('x', FloorSecret.Shortest) : null
+                    )
+                ),
+        };
+        await other.StartEmptyAsync();
+
+        using var known = await beside.With(cookies).GetAsync("/jobs", FloorApp.Stop);
+        using var unknown = await other.With(cookies).GetAsync("/jobs", FloorApp.Stop);
+        using var anew = await other.As(first.Person(Role.Helper)).GetAsync("/jobs", FloorApp.Stop);
+
+        Assert.Equal(HttpStatusCode.OK, known.StatusCode);
+        Assert.StartsWith("/sign-in", unknown.Headers.Location!.PathAndQuery, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.OK, anew.StatusCode);
+    }
+
+    [Fact]
+    public async Task Nothing_of_a_key_can_be_read_in_the_database()
+    {
+        await using var floor = new FloorApp(server);
+        await floor.InitializeAsync();
+        await floor.Stranger().GetStringAsync("/sign-in", FloorApp.Stop); // its form needs a key
+
+        var key = await floor.AskAsync<string>("SELECT xml FROM data_protection_keys LIMIT 1");
+
+        Assert.Contains("<sealed", key, StringComparison.Ordinal);
+        Assert.DoesNotContain("masterKey", key, StringComparison.Ordinal);
     }
 }

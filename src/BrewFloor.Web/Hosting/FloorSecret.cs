@@ -1,0 +1,92 @@
+using System.Security.Cryptography;
+using System.Text;
+
+namespace BrewFloor.Web.Hosting;
+
+/// <summary>
+/// What seals the keys in the database, and is kept outside it: as a variable, in a file that is named, or in a file of the data
+/// folder that is made once. Instances that share a database share it.
+/// </summary>
+public sealed class FloorSecret
+{
+    public const string Variable = "BREWFLOOR_SECRET";
+    public const string FileVariable = "BREWFLOOR_SECRET_FILE";
+    public const int Shortest = 32;
+
+    private const int Bytes = 32;
+    private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+
+    private readonly byte[] _key;
+
+    private FloorSecret(string text) =>
+        _key = HKDF.DeriveKey(
+            HashAlgorithmName.SHA256,
+            Encoding.UTF8.GetBytes(text),
+            Bytes,
+            info: "BrewFloor keys in the database"u8.ToArray()
+        );
+
+    /// <summary>256 bits for AES.</summary>
+    public ReadOnlySpan<byte> Key => _key;
+
+    /// <exception cref="StartProblemException">It is too short, or its file cannot be read.</exception>
+    public static FloorSecret Of(string dataFolder, Func<string, string?> environment)
+    {
+        if (environment(Variable) is { Length: > 0 } typed)
+        {
+            return new(LongEnough(typed, Variable));
+        }
+
+        if (environment(FileVariable) is { Length: > 0 } file)
+        {
+            return new(
+                File.Exists(file)
+                    ? LongEnough(File.ReadAllText(file).Trim(), FileVariable)
+                    : throw new StartProblemException($"{FileVariable} names {file}, and there is no such file.")
+            );
+        }
+
+        return new(OwnOf(Path.Combine(Directory.CreateDirectory(dataFolder).FullName, "secret")));
+    }
+
+    // Written beside and moved into place: two starts at once end with one secret.
+    private static string OwnOf(string path)
+    {
+        if (!File.Exists(path))
+        {
+            var beside = $"{path}.{Guid.CreateVersion7():N}";
+            using (
+                var file = new FileStream(
+                    beside,
+                    new FileStreamOptions
+                    {
+                        Mode = FileMode.CreateNew,
+                        Access = FileAccess.Write,
+                        UnixCreateMode = OwnerOnly,
+                    }
+                )
+            )
+            {
+                file.Write(Encoding.ASCII.GetBytes(RandomNumberGenerator.GetHexString(2 * Bytes, lowercase: true)));
+            }
+
+            try
+            {
+                File.Move(beside, path, overwrite: false);
+            }
+            catch (IOException) when (File.Exists(path))
+            {
+                File.Delete(beside);
+            }
+        }
+
+        return LongEnough(File.ReadAllText(path).Trim(), path);
+    }
+
+    private static string LongEnough(string text, string from) =>
+        text.Length >= Shortest
+            ? text
+            : throw new StartProblemException(
+                $"The secret of {from} has fewer than {Shortest} characters. Make one with: openssl rand -hex 32"
+            );
+}
