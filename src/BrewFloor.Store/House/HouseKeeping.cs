@@ -44,10 +44,13 @@ public sealed class HouseKeeping(NpgsqlDataSource database, RulesOnHand onHand)
     {
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var batch = connection.CreateBatch();
-        batch.Add("SELECT name, zone, altitude_m, version FROM site");
+        batch.Add("SELECT name, zone, altitude_m, version, address FROM site");
         await using var reader = await batch.ExecuteReaderAsync(stop);
         await reader.ReadAsync(stop);
-        return new(reader.GetString(0), reader.GetString(1), reader.GetDouble(2), reader.GetInt32(3));
+        return new(reader.GetString(0), reader.GetString(1), reader.GetDouble(2), reader.GetInt32(3))
+        {
+            Address = reader.TextOrNull(4),
+        };
     }
 
     /// <param name="site">With the version it was changed from.</param>
@@ -57,10 +60,14 @@ public sealed class HouseKeeping(NpgsqlDataSource database, RulesOnHand onHand)
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var batch = connection.CreateBatch();
         batch.Add(
-            "UPDATE site SET name = $1, zone = $2, altitude_m = $3, version = version + 1 WHERE version = $4 RETURNING version",
+            """
+            UPDATE site SET name = $1, zone = $2, altitude_m = $3, address = $4, version = version + 1
+            WHERE version = $5 RETURNING version
+            """,
             site.Name,
             site.Zone,
             site.AltitudeM,
+            Statements.Text(site.Address),
             site.Version
         );
         batch.Add("UPDATE states SET next_edge = '-infinity'");
@@ -89,4 +96,8 @@ public sealed class HouseKeeping(NpgsqlDataSource database, RulesOnHand onHand)
 /// <summary>Where the floor is.</summary>
 /// <param name="Zone">An IANA name.</param>
 /// <param name="AltitudeM">In m: what gauge pressure is measured against.</param>
-public sealed record Site(string Name, string Zone, double AltitudeM, int Version);
+public sealed record Site(string Name, string Zone, double AltitudeM, int Version)
+{
+    /// <summary>Where browsers open it, http or https, without a slash at its end. Null: nobody has said yet.</summary>
+    public string? Address { get; init; }
+}

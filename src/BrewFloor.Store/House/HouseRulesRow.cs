@@ -28,6 +28,9 @@ internal sealed class SiteRow
 
     public required double AltitudeM { get; set; }
 
+    /// <summary>Where browsers open it: labels lead there. Null: nobody has said yet.</summary>
+    public string? Address { get; set; }
+
     public required int Version { get; set; }
 }
 
@@ -49,6 +52,7 @@ internal sealed class HouseMapping : IEntityTypeConfiguration<HouseRulesRow>, IE
             {
                 table.HasCheckConstraint("ck_site_is_one", "id = 1");
                 table.HasCheckConstraint("ck_site_altitude_is_on_earth", "altitude_m BETWEEN -500 AND 6000");
+                table.HasCheckConstraint("ck_site_address_opens_in_a_browser", "address ~ '^https?://[^/]'");
             }
         );
         builder.Property(row => row.Id).ValueGeneratedNever();

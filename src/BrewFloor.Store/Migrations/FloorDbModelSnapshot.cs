@@ -137,6 +137,10 @@ namespace BrewFloor.Store.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("id");
 
+                    b.Property<string>("Address")
+                        .HasColumnType("text")
+                        .HasColumnName("address");
+
                     b.Property<double>("AltitudeM")
                         .HasColumnType("double precision")
                         .HasColumnName("altitude_m");
@@ -161,6 +165,8 @@ namespace BrewFloor.Store.Migrations
 
                     b.ToTable("site", null, t =>
                         {
+                            t.HasCheckConstraint("ck_site_address_opens_in_a_browser", "address ~ '^https?://[^/]'");
+
                             t.HasCheckConstraint("ck_site_altitude_is_on_earth", "altitude_m BETWEEN -500 AND 6000");
 
                             t.HasCheckConstraint("ck_site_is_one", "id = 1");

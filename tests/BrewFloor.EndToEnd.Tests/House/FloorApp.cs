@@ -1,6 +1,7 @@
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
+using BrewFloor.Store.House;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.People;
 using BrewFloor.Store.PrivateServer;
@@ -114,6 +115,13 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
         var inventory = Services.GetRequiredService<Inventory>();
         Assert.IsType<Edited.Done>(await inventory.AddAsync(tank, _people[Owner], Stop));
         return tank;
+    }
+
+    /// <summary>Where phones open this floor, as its owner said.</summary>
+    public async Task AddressAsync(string address)
+    {
+        var house = Services.GetRequiredService<HouseKeeping>();
+        Assert.True(await house.ChangeAsync(await house.SiteAsync(Stop) with { Address = address }, Stop));
     }
 
     /// <summary>Logged elsewhere, by the owner; whatever can be waved through is.</summary>

@@ -40,6 +40,7 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
     public async ValueTask InitializeAsync()
     {
         await App.InitializeAsync();
+        await App.AddressAsync("https://floor.example");
         var fermenting = await App.AddTankAsync(SomeTanks.Conical, "F1");
         await App.LogAsync(Fermenting(fermenting));
         var finished = await App.AddTankAsync(SomeTanks.PressureRated, "P1");

@@ -15,12 +15,16 @@ public sealed record Screen(int Width, int Height, bool HasTouch)
     /// <summary>light, dark, sunlight; null: as the device has it.</summary>
     public string? Theme { get; init; }
 
+    /// <summary>Dots in one px of the page; a printer has two or more.</summary>
+    public float Dots { get; init; } = 1;
+
     public BrowserNewContextOptions Options(string address) =>
         new()
         {
             BaseURL = address,
             ViewportSize = new() { Width = Width, Height = Height },
             HasTouch = HasTouch,
+            DeviceScaleFactor = Dots,
             JavaScriptEnabled = HasScript,
             Locale = "en-GB",
             TimezoneId = "Europe/Berlin",

@@ -27,6 +27,9 @@ internal static class Pages
         ["/invite/{Secret}"] = floor => [$"/invite/{floor.Invite}", "/invite/never-made"],
         ["/jobs"] = _ => ["/jobs"],
         ["/jobs/{Id:guid}/put-off"] = floor => [$"/jobs/{floor.Jobs[0]}/put-off"],
+        ["/labels"] = _ => ["/labels", "/labels?tank=F1"],
+        ["/labels/print"] = floor =>
+            [$"/labels/print?paper=A4&tank={string.Join("&tank=", floor.Codes)}", "/labels/print?paper=Each"],
         ["/me"] = _ => ["/me"],
         ["/me/access"] = _ => ["/me/access"],
         ["/me/password"] = _ => ["/me/password"],
@@ -36,6 +39,7 @@ internal static class Pages
         ["/not-yours"] = _ => ["/not-yours"],
         ["/people"] = _ => ["/people"],
         ["/people/{Id:guid}"] = floor => [$"/people/{floor.App.Author(FloorApp.Helper).Id}"],
+        ["/settings/address"] = _ => ["/settings/address"],
         ["/setup"] = _ => ["/setup"],
         ["/setup/restore"] = _ => ["/setup/restore"],
         ["/sign-in"] = _ => ["/sign-in"],

@@ -49,6 +49,8 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/jobs"] = Policies.Viewer,
         ["/jobs/{id:guid}/take"] = Policies.Helper,
         ["/jobs/{Id:guid}/put-off"] = Policies.Helper,
+        ["/labels"] = Policies.Viewer,
+        ["/labels/print"] = Policies.Viewer,
         ["/live"] = ApiPolicies.Read,
         ["/me"] = Policies.Viewer,
         ["/me/access"] = Policies.Viewer,
@@ -67,6 +69,7 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/people"] = Policies.Owner,
         ["/people/invites/revoke"] = Policies.Owner,
         ["/people/{Id:guid}"] = Policies.Owner,
+        ["/settings/address"] = Policies.Owner,
         ["/setup"] = Anyone,
         ["/setup/restore"] = Anyone,
         ["/setup/restore/upload"] = Anyone, // with the code from the console

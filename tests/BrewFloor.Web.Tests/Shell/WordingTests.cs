@@ -35,6 +35,7 @@ public partial class WordingTests
         ["group-"] = ["overdue", "due", "soon", "none", "off"],
         ["show-"] = ["all", "beer", "ready", "clean", "off"],
         ["tank-"] = ["identity", "sizes", "pressure"],
+        ["paper-"] = Enum.GetNames<Web.Labels.LabelPaper>(),
         ["theme-"] = ["sunlight", "device"],
         ["fact-"] = KeysGiven("TankFacts"),
         ["batch-"] = KeysGiven("BatchWords"),
