@@ -1,3 +1,4 @@
+using BrewFloor.Domain;
 using BrewFloor.Domain.House;
 using BrewFloor.Store.Log;
 using Npgsql;
@@ -15,6 +16,28 @@ public sealed class HouseKeeping(NpgsqlDataSource database, RulesOnHand onHand)
         await using var reader = await batch.ExecuteReaderAsync(stop);
         await reader.ReadAsync(stop);
         return onHand.Read(reader);
+    }
+
+    /// <summary>Every version of the rules, the newest first.</summary>
+    public async Task<Listed<HouseVersion>> HistoryAsync(CancellationToken stop)
+    {
+        await using var connection = await database.OpenConnectionAsync(stop);
+        await using var batch = connection.CreateBatch();
+        batch.Add(
+            """
+            SELECT h.version, h.at, p.name, h.rules FROM house_rules h LEFT JOIN people p ON p.id = h.by
+            ORDER BY h.version DESC
+            """
+        );
+        await using var reader = await batch.ExecuteReaderAsync(stop);
+        var versions = new List<HouseVersion>();
+        while (await reader.ReadAsync(stop))
+        {
+            var rules = FloorJson.Read<HouseRules>(reader.GetString(3));
+            versions.Add(new(reader.GetInt32(0), reader.At(1), reader.TextOrNull(2), rules));
+        }
+
+        return [.. versions];
     }
 
     /// <summary>Changes the rules; open jobs are looked at again by the next sweep, closed ones stay as they are.</summary>
@@ -93,11 +116,21 @@ public sealed class HouseKeeping(NpgsqlDataSource database, RulesOnHand onHand)
     }
 }
 
+/// <summary>The rules as they were from a moment on.</summary>
+/// <param name="By">Whose name; null: what the house began with.</param>
+public sealed record HouseVersion(int Version, DateTimeOffset At, string? By, HouseRules Rules);
+
 /// <summary>Where the floor is.</summary>
 /// <param name="Zone">An IANA name.</param>
 /// <param name="AltitudeM">In m: what gauge pressure is measured against.</param>
 public sealed record Site(string Name, string Zone, double AltitudeM, int Version)
 {
+    /// <summary>In m: below every mine a brewery was ever in, and above every town. The table has the same check.</summary>
+    public const double Lowest = -500;
+
+    /// <inheritdoc cref="Lowest"/>
+    public const double Highest = 6000;
+
     /// <summary>Where browsers open it, http or https, without a slash at its end. Null: nobody has said yet.</summary>
     public string? Address { get; init; }
 }

@@ -1,6 +1,7 @@
 using BrewFloor.Brewing;
 using BrewFloor.Store.House;
 using BrewFloor.Store.People;
+using BrewFloor.Web.House;
 using BrewFloor.Web.Shell;
 using BrewFloor.Web.Units;
 using Microsoft.AspNetCore.Components;
@@ -17,16 +18,6 @@ public sealed partial class SetupPage(
     NavigationManager navigation
 )
 {
-    // Known everywhere: an IANA name is what is stored.
-    private static readonly string[] Zones =
-    [
-        .. TimeZoneInfo
-            .GetSystemTimeZones()
-            .Select(zone => zone.Id)
-            .Where(id => id.Contains('/', StringComparison.Ordinal) || id is "UTC")
-            .Order(StringComparer.Ordinal),
-    ];
-
     private string? _problem;
     private bool _isDone;
 
@@ -85,8 +76,9 @@ public sealed partial class SetupPage(
         : string.IsNullOrWhiteSpace(input.Name) || string.IsNullOrWhiteSpace(input.Site) ? "name-missing"
         : PasswordProblem.With(input.Password, input.Name, input.Site)
             ?? (
-                !Zones.Contains(input.Zone, StringComparer.Ordinal) ? "refusal.unknown-choice"
-                : !TypedNumber.Parse(input.Altitude).Gives(out var altitude) || altitude is < -500 or > 6000
+                !SiteZones.All.Contains(input.Zone, StringComparer.Ordinal) ? "refusal.unknown-choice"
+                : !TypedNumber.Parse(input.Altitude).Gives(out var altitude)
+                || altitude is < Site.Lowest or > Site.Highest
                     ? "setup-altitude-wrong"
                 : null
             );

@@ -70,6 +70,10 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/people/invites/revoke"] = Policies.Owner,
         ["/people/{Id:guid}"] = Policies.Owner,
         ["/settings/address"] = Policies.Owner,
+        ["/settings/configuration"] = Policies.Owner,
+        ["/settings/rules"] = Policies.Viewer, // an owner changes them
+        ["/settings/site"] = Policies.Owner,
+        ["/settings/tokens"] = Policies.Owner,
         ["/setup"] = Anyone,
         ["/setup/restore"] = Anyone,
         ["/setup/restore/upload"] = Anyone, // with the code from the console

@@ -1,11 +1,12 @@
 using System.Net;
 using BrewFloor.Domain.People;
 using BrewFloor.Web.House;
+using TestServer = BrewFloor.Store.Tests.Postgres.TestServer;
 
 namespace BrewFloor.Web.Tests.House;
 
 /// <summary>Where the floor is opened: only what a browser opens is taken, and only from an owner.</summary>
-public sealed class SiteAddressTests(FloorApp app) : IClassFixture<FloorApp>
+public sealed class SiteAddressTests(FloorApp app, TestServer server) : IClassFixture<FloorApp>
 {
     private const string Path = "/settings/address";
 
@@ -42,7 +43,9 @@ public sealed class SiteAddressTests(FloorApp app) : IClassFixture<FloorApp>
     [Fact]
     public async Task A_wrong_address_is_kept_on_the_form_with_its_sentence_and_a_right_one_is_stored()
     {
-        var owner = app.As(Role.Owner);
+        await using var floor = new FloorApp(server); // nobody has said it yet
+        await floor.InitializeAsync();
+        var owner = floor.As(Role.Owner);
         Assert.Equal(
             owner.BaseAddress!.ToString().TrimEnd('/'),
             (await owner.PageAsync(Path)).QuerySelector("#address")!.GetAttribute("value")
@@ -56,7 +59,7 @@ public sealed class SiteAddressTests(FloorApp app) : IClassFixture<FloorApp>
         Assert.Equal("floor.example", page.QuerySelector("#address")!.GetAttribute("value"));
         Assert.Contains("begins with http://", page.QuerySelector("[role=alert]").Words(), StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Redirect, stored.StatusCode);
-        Assert.Equal("https://floor.example", await app.AskAsync<string>("SELECT address FROM site"));
+        Assert.Equal("https://floor.example", await floor.AskAsync<string>("SELECT address FROM site"));
     }
 
     [Fact]
