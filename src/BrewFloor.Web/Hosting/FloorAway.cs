@@ -160,7 +160,8 @@ internal static class FloorAway
     }
 
     // Typed again rather than written into a page: a page may be kept by a browser.
-    private static bool IsSecret(string field) => field is "Input.Password" or "Input.Old" or "Input.New";
+    private static bool IsSecret(string field) =>
+        field is "Input.Password" or "Input.Old" or "Input.New" or Log.BrewerPart.PasswordField;
 
     private static string Encode(string? text) => WebUtility.HtmlEncode(text ?? "");
 }

@@ -17,6 +17,10 @@ public sealed partial class AnswerPart(Wording wording)
     [Parameter]
     public string? Title { get; set; }
 
+    /// <summary>Where a brewer allows it beforehand; null where nobody can.</summary>
+    [Parameter]
+    public string? AllowAt { get; set; }
+
     [Parameter, EditorRequired]
     public required Answer Answer { get; set; }
 

@@ -1,5 +1,6 @@
 using BrewFloor.Brewing;
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.People;
 using BrewFloor.Store.Log;
 using BrewFloor.Web.Account;
 using BrewFloor.Web.Shell;
@@ -14,6 +15,7 @@ public sealed partial class EntryPage(
     Wording wording,
     FloorLog log,
     FormFloors floors,
+    BrewersYes brewers,
     TimeProvider clock,
     NavigationManager navigation
 )
@@ -27,6 +29,7 @@ public sealed partial class EntryPage(
     private Verdict? _verdict;
     private Answer _answer = Answer.None;
     private bool _taken;
+    private string? _noBrewer;
 
     [Parameter]
     public string? Code { get; set; }
@@ -44,6 +47,17 @@ public sealed partial class EntryPage(
     public required HttpContext Http { get; set; }
 
     private string Verb => wording.Verb(Kind);
+
+    private bool AsksBrewer => BrewersYes.IsAsked(Kind, Policies.AuthorOf(Http.User));
+
+    // Where a brewer allows beforehand what was just stopped.
+    private string? AllowAt =>
+        _floor?.Tank is { } tank
+        && Kind is not "allowed"
+        && _verdict is { } verdict
+        && Stops.Allowable(verdict) is { Count: > 0 } codes
+            ? $"/tanks/{tank.Code}/log/allowed?kind={Kind}&codes={string.Join(',', codes)}"
+            : null;
 
     private string Title => _floor?.Tank is { } tank ? $"{tank.Code} · {Verb}" : Verb;
 
@@ -85,11 +99,18 @@ public sealed partial class EntryPage(
             return;
         }
 
+        var isOnlyAsked = said.Flag("check"); // while a password is being typed
+        if (await AuthorAsync(isOnlyAsked) is not { } author)
+        {
+            Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+            return;
+        }
+
         var request = new LogRequest(
             [.. entries.Select(entry => new Sent(entry, _answer) { CautionsShown = [.. Cautions] })],
-            Policies.AuthorOf(Http.User)
+            author
         );
-        if (said.Flag("check"))
+        if (isOnlyAsked)
         {
             var heard = await log.CheckAsync(request, Http.RequestAborted);
             _taken = heard.Conflict is not null;
@@ -98,6 +119,24 @@ public sealed partial class EntryPage(
         }
 
         Show(await log.AppendAsync(request, Http.RequestAborted), entries[0]);
+    }
+
+    // Null: somebody who may was asked for, and didn't say yes.
+    private async Task<Author?> AuthorAsync(bool isOnlyAsked)
+    {
+        var author = Policies.AuthorOf(Http.User);
+        if (!AsksBrewer || isOnlyAsked)
+        {
+            return AsksBrewer ? author with { Role = Role.Brewer } : author; // judged as it will be; nothing is written
+        }
+
+        var form = Posted!;
+        (var brewer, _noBrewer) = await brewers.AskAsync(
+            form.GetValueOrDefault(BrewerPart.NameField),
+            form.GetValueOrDefault(BrewerPart.PasswordField),
+            Http.RequestAborted
+        );
+        return brewer;
     }
 
     private void Show(Appended appended, LogEntry first)

@@ -10,6 +10,7 @@ public static class FloorSetup
     public static IServiceCollection AddFloorPages(this IServiceCollection services) =>
         services
             .AddScoped<FormFloors>()
+            .AddScoped<BrewersYes>()
             .AddScoped<ShownJobs>()
             .AddScoped<TimelineLines>()
             .AddSingleton<FloorNews>()

@@ -80,6 +80,30 @@ public sealed class MayITests(FloorApp floor) : IClassFixture<FloorApp>
         Assert.Equal(before + 1, await floor.EntriesOnAsync(tank));
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_brewer_beside_the_helper_allows_what_was_stopped_and_then_it_is_logged(bool hasScript)
+    {
+        var tank = await FoundAsync(Soil.Clean);
+        await using var hanna = await floor.VisitAsync(FloorApp.Helper, Screen.Phone with { HasScript = hasScript });
+        await FillsInAsync(hanna, tank, "100");
+        await hanna.PressAsync("Fill");
+        await hanna.PressAsync("A brewer allows it beforehand");
+
+        await hanna.TypeAsync("Why", "Boiled wort straight in");
+        await hanna.Page.Locator("#brewer-name").FillAsync(FloorApp.Brewer);
+        await hanna.Page.Locator("#brewer-password").FillAsync(FloorApp.Password);
+        await hanna.ShotIfWantedAsync("allowed-by-a-brewer");
+        await hanna.PressAsync("Allow beforehand");
+        await hanna.SeesAsync("On the server");
+        await hanna.SeesAsync(FloorApp.Brewer);
+
+        await FillsInAsync(hanna, tank, "100");
+        await hanna.PressAsync("Fill");
+        await hanna.SeesAsync("On the server");
+    }
+
     private async Task<Tank> FoundAsync(Soil soil)
     {
         var tank = await floor.AddTankAsync(SomeTanks.Conical);
