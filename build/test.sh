@@ -10,6 +10,7 @@ skipped=0
 test_everything() {
     need_postgres
     need_browser
+    need_proxy
     tools
     say "Format"
     dotnet csharpier check . || stop "Some files are not laid out: run ./brewfloor format."
@@ -42,6 +43,7 @@ test_one() {
         EndToEnd)
             need_postgres
             need_browser
+            need_proxy
             ;;
         *) misused "test: no such project as $project; there are ${projects[*]}." ;;
     esac

@@ -2,6 +2,7 @@ using System.Threading.RateLimiting;
 using BrewFloor.Store.People;
 using BrewFloor.Web.Api;
 using BrewFloor.Web.Backups;
+using BrewFloor.Web.Hosting;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
@@ -39,6 +40,15 @@ public static class AccountSetup
 
     private static void AddSignIn(IServiceCollection services) =>
         services
+            .AddAntiforgery(form =>
+                form.Cookie = new HouseCookie
+                {
+                    Name = "brewfloor-form",
+                    HttpOnly = true,
+                    IsEssential = true,
+                    SameSite = SameSiteMode.Strict,
+                }
+            )
             .AddAuthentication(CookieOrToken)
             .AddPolicyScheme(
                 CookieOrToken,
@@ -51,9 +61,12 @@ public static class AccountSetup
             )
             .AddCookie(cookie =>
             {
-                cookie.Cookie.Name = "brewfloor";
-                cookie.Cookie.HttpOnly = true;
-                cookie.Cookie.SameSite = SameSiteMode.Lax;
+                cookie.Cookie = new HouseCookie
+                {
+                    Name = "brewfloor",
+                    HttpOnly = true,
+                    SameSite = SameSiteMode.Lax,
+                };
                 cookie.ExpireTimeSpan = SignIns.Lasts;
                 cookie.SlidingExpiration = true;
                 cookie.LoginPath = "/sign-in";

@@ -27,6 +27,12 @@ public sealed partial class SignInPage(Wording wording, SignIns signIns, Navigat
 
     private async Task SignInAsync()
     {
+        if (PlainHttp.IsRefused(Http))
+        {
+            Http.Response.StatusCode = StatusCodes.Status403Forbidden; // the page says why
+            return;
+        }
+
         var tried = await signIns.TryAsync(Input!.Name ?? "", Input.Password ?? "", Http.RequestAborted);
         switch (tried)
         {

@@ -91,6 +91,8 @@ public static class Serving
         builder.Services.AddFloorStore(services => services.GetRequiredService<Readiness>().Connection);
         builder.Services.AddSingleton<Readiness>().AddHostedService<FirstMigration>();
         builder.Services.AddKeys(options);
+        var trusted = TrustedProxies.Parse(builder.Configuration[TrustedProxies.Variable]);
+        builder.Services.Configure<ForwardedHeadersOptions>(forwarded => TrustedProxies.Configure(forwarded, trusted));
         builder.Services.AddAccounts();
         builder.Services.AddShell();
         builder.Services.AddFloorPages();
@@ -106,6 +108,7 @@ public static class Serving
     private static void UseFloor(WebApplication app)
     {
         app.UseProxySeen();
+        app.UseForwardedHeaders();
         app.UseResponseCompression();
         app.UseSecurityHeaders();
         app.UseExceptionHandler("/error", createScopeForErrors: true);

@@ -16,6 +16,7 @@ internal sealed record StartedWith(string Name, string? Value, string? Origin)
         "BREWFLOOR_PGBIN",
         "BREWFLOOR_PGUSER",
         FloorSecret.FileVariable,
+        TrustedProxies.Variable,
     ];
 
     // Whoever looks over a shoulder learns that they are set, and no more.

@@ -35,6 +35,7 @@ internal static class Themes
                                 IsEssential = true,
                                 MaxAge = TimeSpan.FromDays(400),
                                 SameSite = SameSiteMode.Lax,
+                                Secure = http.Request.IsHttps,
                             }
                         );
                     }

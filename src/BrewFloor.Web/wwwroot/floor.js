@@ -31,7 +31,9 @@ document.addEventListener('change', event => {
   soon = setTimeout(() => ask(form), 150);
 });
 
+let leaving = false;
 document.addEventListener('submit', event => {
+  leaving = !event.defaultPrevented;
   const slab = event.submitter;
   if (!slab?.dataset.waiting) return;
   setTimeout(() => { slab.textContent = slab.dataset.waiting; }, 500); // a post on its way must not be stopped by a dead button
@@ -59,6 +61,6 @@ if (document.querySelector('nav.ways') && 'EventSource' in window) {
   let wasOpen = false, pending;
   const changed = () => { clearTimeout(pending); pending = setTimeout(reload, 60); };
   events.onopen = () => { if (wasOpen) changed(); wasOpen = true; live(true); }; // what was missed comes right behind
-  events.addEventListener('over', () => { events.close(); location.reload(); }); // signed out elsewhere
+  events.addEventListener('over', () => { events.close(); if (!leaving) location.reload(); }); // signed out elsewhere
   for (const kind of ['entry', 'jobs', 'thing']) events.addEventListener(kind, changed);
 }

@@ -52,7 +52,19 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
     public async ValueTask InitializeAsync()
     {
         _database = await server.NewDatabaseAsync(Stop);
-        _app = Serving.Build(
+        _app = await BesideAsync(Stop);
+        var accounts = Services.GetRequiredService<Accounts>();
+        foreach (var (name, role) in HasPeople ? Roles : [])
+        {
+            var person = await accounts.AddAsync(name, role, Hash, mustChange: false, Now, Stop);
+            _people[name] = new(person!.Id, role);
+        }
+    }
+
+    /// <summary>Another instance of the app on the same database, with the same secret.</summary>
+    public async Task<WebApplication> BesideAsync(CancellationToken stop)
+    {
+        var app = Serving.Build(
             new StartOptions("serve", [], _data, Port: 0),
             [
                 "--environment=Development", // styles and script are read from the source tree
@@ -61,14 +73,9 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
                 $"--ConnectionStrings:BrewFloorOwner={_database.Owner}",
             ]
         );
-        await _app.StartAsync(Stop);
-        await Services.GetServices<IHostedService>().OfType<FirstMigration>().Single().ExecuteTask!.WaitAsync(Stop);
-        var accounts = Services.GetRequiredService<Accounts>();
-        foreach (var (name, role) in HasPeople ? Roles : [])
-        {
-            var person = await accounts.AddAsync(name, role, Hash, mustChange: false, Now, Stop);
-            _people[name] = new(person!.Id, role);
-        }
+        await app.StartAsync(stop);
+        await app.Services.GetServices<IHostedService>().OfType<FirstMigration>().Single().ExecuteTask!.WaitAsync(stop);
+        return app;
     }
 
     public async ValueTask DisposeAsync()
@@ -99,13 +106,14 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
     }
 
     /// <summary>Nobody known.</summary>
-    public Task<Visit> StrangerAsync(Screen screen) => StrangerAsync(screen, Address);
+    public Task<Visit> StrangerAsync(Screen screen) => StrangerAtAsync(Address, screen);
 
     /// <summary>Nobody known, at a name of this machine: browsers keep passkeys for names, not for numbers.</summary>
     public Task<Visit> StrangerByNameAsync(Screen screen) =>
-        StrangerAsync(screen, Address.Replace("127.0.0.1", "localhost", StringComparison.Ordinal));
+        StrangerAtAsync(Address.Replace("127.0.0.1", "localhost", StringComparison.Ordinal), screen);
 
-    private async Task<Visit> StrangerAsync(Screen screen, string address) =>
+    /// <summary>Nobody known, at an address of this floor.</summary>
+    public async Task<Visit> StrangerAtAsync(string address, Screen screen) =>
         await Visit.BeginAsync(await chromium.NewContextAsync(screen.Options(address)), screen, address);
 
     /// <summary>A tank of this kind with the next free code, and nothing in its log.</summary>
