@@ -31,5 +31,5 @@ internal static class Accepted
 
     private static bool IsRound(double value) => Math.Round(value, 5).Equals(value);
 
-    private static string Text(double value) => value.ToString("0.#####", CultureInfo.InvariantCulture);
+    internal static string Text(double value) => value.ToString("0.#####", CultureInfo.InvariantCulture);
 }

@@ -1,0 +1,46 @@
+using System.Collections.Frozen;
+
+namespace BrewFloor.Brewing.Calculators;
+
+/// <summary>Every question that can be asked.</summary>
+public static class AllCalculators
+{
+    /// <summary>In the order in which they are offered.</summary>
+    public static IReadOnlyList<Calculator> All { get; } =
+    [
+        GravityAt20.Question,
+        HowMuchAlcohol.Question,
+        OriginalOfAdditions.Question,
+        WhenToClose.Question,
+        GasInBeer.Question,
+        PressureForGas.Question,
+        PrimingSugar.Question,
+        SealedTankCrash.Question,
+        CounterPressureForFilling.Question,
+        GasInCylinder.Question,
+        HowMuchSlurry.Question,
+        CellsUnderTheMicroscope.Question,
+        AgeOfStoredYeast.Question,
+        ChargeForCip.Question,
+        StockDilution.Question,
+        WaterToRinse.Question,
+        SprayBallAndPump.Question,
+        PassivationBath.Question,
+        CausticInClosedTank.Question,
+        PurgeByCycles.Question,
+        PurgeBySweep.Question,
+        WhereOxygenComesFrom.Question,
+        HeatOfFermenting.Question,
+        TimeToCrash.Question,
+        GlycolStrength.Question,
+        WhenBeerFreezes.Question,
+        LitresAtLevel.Question,
+        HowManyKegs.Question,
+        DryHopping.Question,
+        GasInTheRoom.Question,
+    ];
+
+    /// <summary>By its name.</summary>
+    public static FrozenDictionary<string, Calculator> ByName { get; } =
+        All.ToFrozenDictionary(calculator => calculator.Name, StringComparer.Ordinal);
+}

@@ -1,0 +1,42 @@
+using BrewFloor.Brewing.Hops;
+
+namespace BrewFloor.Brewing.Calculators;
+
+internal static class DryHopping
+{
+    public static Calculator Question { get; } =
+        new("dry-hop", Subject.Hops)
+        {
+            Cautions = ["hops-foam", "creep"],
+            Inputs =
+            [
+                Asks.Beer,
+                Asks.Measured("dose", Measure.Strength, 0, 40, 5),
+                Asks.Measured("contact", Measure.Days, 0, 60, 4),
+            ],
+            Formula =
+            [
+                "pellets = beer · dose; lost = 6 L a kilogram (4 to 8)",
+                "creep at worst: 2.0 (1 - exp(-0.139 t)) °P of real extract",
+                "its CO2 = 0.4629, its alcohol = 0.4839 of that",
+            ],
+            Sources =
+            [
+                "loss: common practice, no primary source",
+                "Kirkpatrick, Shellhammer 2018, J. Agric. Food Chem. (abstract): the worst published creep, 10 g/L, with yeast, 20 °C",
+                "Lafontaine, Shellhammer 2018, by a lecture's summary: above 8 g/L little is added",
+            ],
+            Checks = ["KI-06", "KI-07", "DH-01"],
+            Plot = new Plot("contact", "creep-gas", 0, 40),
+            Compute = given =>
+                from hops in DryHop.For(given.Volume("beer"), given.Strength("dose"))
+                from creep in HopCreep.Worst(given.Days("contact"))
+                select new Answer(
+                    new Result("pellets", Figure.Of(hops.Pellets)),
+                    new Result("beer-lost", Figure.Of(hops.Loss), Figure.Of(hops.LossLow), Figure.Of(hops.LossHigh)),
+                    new Result("creep-gas", Figure.Of(creep.Gas)),
+                    new Result("creep-alcohol", Figure.Of(creep.Alcohol)),
+                    new Result("creep-extract", Figure.Of(creep.RealFall))
+                ).Finding("more-adds-little", Weight.Plain, given.Strength("dose") > DryHop.Enough),
+        };
+}

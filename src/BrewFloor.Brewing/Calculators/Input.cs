@@ -1,0 +1,41 @@
+namespace BrewFloor.Brewing.Calculators;
+
+/// <summary>Something a calculator asks for.</summary>
+/// <param name="Name">Its key in addresses and programs, and of its label.</param>
+public abstract record Input(string Name);
+
+/// <summary>A number with its unit.</summary>
+/// <param name="Name">Its key.</param>
+/// <param name="Measure">What it measures.</param>
+/// <param name="From">The least accepted, in the measure's first unit.</param>
+/// <param name="To">The most accepted.</param>
+/// <param name="Start">What stands there at first.</param>
+public sealed record QuantityInput(string Name, Measure Measure, double From, double To, double Start) : Input(Name)
+{
+    /// <summary>Left out, the usual value is taken and said to be assumed; otherwise it must be measured.</summary>
+    public bool HasUsual { get; init; }
+
+    /// <summary>The unit it is usually said in; left out: the measure's first.</summary>
+    public string? Said { get; init; }
+
+    /// <summary>Nothing, or the refusal in the unit that it was given in.</summary>
+    /// <param name="figure">As given.</param>
+    /// <param name="unit">The unit it was given in.</param>
+    public Refusal? RefusalOf(Figure figure, MeasureUnit unit) =>
+        Measure == Measure.Count && !double.IsInteger(figure.Value) ? new Refusal("not-whole", Name, "", "")
+        : Accepted.Between(From, To, figure.Value, Name, unit.Symbol) is { } refusal
+            ? refusal with
+            {
+                From = Written(From, unit),
+                To = Written(To, unit),
+            }
+        : null;
+
+    private string Written(double end, MeasureUnit unit) =>
+        Accepted.Text(Math.Round(unit.FromFirst(end), Measure == Measure.Gravity ? 5 : 4));
+}
+
+/// <summary>One of a few words.</summary>
+/// <param name="Name">Its key.</param>
+/// <param name="Options">The first is taken when none is given.</param>
+public sealed record ChoiceInput(string Name, params IReadOnlyList<string> Options) : Input(Name);

@@ -1,0 +1,47 @@
+using BrewFloor.Brewing.Carbonation;
+
+namespace BrewFloor.Brewing.Calculators;
+
+internal static class PressureForGas
+{
+    public static Calculator Question { get; } =
+        new("pressure", Subject.Carbonation)
+        {
+            Cautions = ["pressure", "gas"],
+            Inputs =
+            [
+                Asks.Measured("carbonation", Measure.Carbonation, 0.3, 15, 2.5),
+                Asks.Measured("temperature", Measure.Temperature, 0, 40, 4),
+                Asks.Beer,
+                Asks.Headspace,
+                Asks.Usual("carbonation-now", Measure.Carbonation, 0, 15, 0.8),
+                Asks.Altitude,
+            ],
+            Formula =
+            [
+                "gauge = c / (g/L per bar at T) - air",
+                "into beer = (target - now) · beer",
+                "into headspace = gauge · headspace · M / (R T)",
+            ],
+            Sources = [.. GasSources.All, "Ideal gas, mass balance"],
+            Checks = ["CO-01", "CO-10", "CO-16", "CO-21"],
+            Plot = new Plot("temperature", "regulator", 0, 25),
+            Compute = given =>
+                from plan in ForcedCarbonation.Plan(
+                    new FlatTank(
+                        given.Volume("beer"),
+                        given.Volume("headspace"),
+                        given.Temperature("temperature"),
+                        given.Height("altitude")
+                    ),
+                    given.Carbonation("carbonation-now"),
+                    given.Carbonation("carbonation")
+                )
+                select new Answer(
+                    new Result("regulator", Figure.Of(plan.Gauge)),
+                    new Result("gas-in-all", Figure.Of(plan.IntoBeer + plan.IntoHeadspace)),
+                    new Result("gas-into-beer", Figure.Of(plan.IntoBeer)),
+                    new Result("gas-into-headspace", Figure.Of(plan.IntoHeadspace))
+                ).Finding("rating-first", Weight.Caution),
+        };
+}

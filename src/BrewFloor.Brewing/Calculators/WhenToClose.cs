@@ -1,0 +1,68 @@
+using BrewFloor.Brewing.Carbonation;
+using BrewFloor.Brewing.Extract;
+using UnitsNet;
+
+namespace BrewFloor.Brewing.Calculators;
+
+internal static class WhenToClose
+{
+    public static Calculator Question { get; } =
+        new("spunding", Subject.Carbonation)
+        {
+            Cautions = ["pressure", "no-rating-no-pressure"],
+            Inputs =
+            [
+                Asks.Measured("carbonation", Measure.Carbonation, 0.3, 15, 2.4),
+                Asks.Measured("temperature", Measure.Temperature, 0, 40, 18),
+                Asks.FinalGravity,
+                Asks.Measured("rating", Measure.Pressure, 1, 1000, 200),
+                Asks.Measured("headspace-share", Measure.Percent, 0, 200, 20),
+                Asks.Measured("crash-temperature", Measure.Temperature, 0, 40, 2),
+                Asks.Altitude,
+                Asks.Quotient,
+            ],
+            Formula =
+            [
+                "dc = target - residual + headspace · valve · M / (R T)",
+                "dRE = dc / (4.629 · 1.010), dAE = dRE / q",
+                "close at: end + dAE",
+                "valve = the pressure that holds the target at this temperature",
+            ],
+            Sources =
+            [
+                .. GasSources.All,
+                "Balling: 0.4629 g CO2 from a gram of real extract",
+                "90 % of the rating: common practice, no source",
+            ],
+            Checks = ["CO-16", "CO-17", "CO-18", "CO-19"],
+            Plot = new Plot("carbonation", "close-at", 1, 4),
+            Compute = given =>
+                from end in given.Extract("final-gravity")
+                from quotient in AttenuationQuotient.Of(given.Number("quotient"))
+                let wish = new SpundingWish(
+                    given.Carbonation("carbonation"),
+                    given.Temperature("temperature"),
+                    end,
+                    given.Share("headspace-share"),
+                    given.Height("altitude"),
+                    quotient
+                )
+                from plan in Spunding.Plan(wish, given.Gauge("rating"))
+                from closeAt in plan.CloseAt.ToGravity()
+                from cold in Spunding.GaugeAfterCooling(wish, given.Temperature("crash-temperature"))
+                select Found(plan, closeAt, cold, given.Gauge("rating")),
+        };
+
+    private static Answer Found(SpundingPlan plan, SpecificGravity closeAt, Pressure cold, Pressure rating) =>
+        new Answer(
+            new Result("close-at", Figure.Of(closeAt)),
+            new Result("valve", Figure.Of(plan.Gauge)),
+            new Result("remaining", Figure.Of(plan.Remaining)),
+            new Result("gas-needed", Figure.Of(plan.Needed)),
+            new Result("gauge-cold", Figure.Of(cold))
+        )
+            .Finding("near-rating", Weight.Danger, plan.Gauge.Kilopascals > rating.Kilopascals * Near)
+            .Finding("vacuum-cold", Weight.Danger, cold.Kilopascals < 0);
+
+    private static double Near => Spunding.NearRating.DecimalFractions;
+}

@@ -1,0 +1,112 @@
+using BrewFloor.Brewing.Calculators;
+
+namespace BrewFloor.Brewing.Tests.Calculators;
+
+/// <summary>Questions with answers worked out beforehand.</summary>
+public class CalculatorTests
+{
+    [Fact] // a million cells in 100 L of 12 °P are 1.2e12; at 1.2e9 in a mL of which 90 % live: 1.11 L
+    public void Slurry_that_nobody_counted_is_told_within_a_wide_range()
+    {
+        var answer = Ask("slurry", ("wort", 100), ("original-gravity", 1.04836));
+
+        var slurry = answer.Results[0];
+        Assert.Equal(1.111, slurry.Value.Value, 0.002);
+        Assert.Equal((0.444, 2.666), (Math.Round(slurry.Low!.Value.Value, 3), Math.Round(slurry.High!.Value.Value, 3)));
+        Assert.Equal("slurry-not-counted", Assert.Single(answer.Findings).Code);
+    }
+
+    [Fact]
+    public void Slurry_that_was_counted_is_told_without_one()
+    {
+        var answer = Ask("slurry", ("slurry-density", 1200));
+
+        Assert.Null(answer.Results[0].Low);
+        Assert.Empty(answer.Findings);
+    }
+
+    [Fact] // checks CO-22 and CO-23: 0.58 bar absolute, 125 g
+    public void A_tank_sealed_at_no_pressure_and_crashed_pulls_a_vacuum()
+    {
+        var answer = Ask("sealed-crash", ("beer", 90), ("headspace", 10), ("crash-temperature", 1), ("hold", 0));
+
+        Assert.Equal(58 - 101.325, answer.Results[0].Value.Value, 1.5);
+        Assert.Equal(0.125, answer.Results[2].Value.Value, 0.005);
+        Assert.Equal(Weight.Danger, Assert.Single(answer.Findings).Weight);
+    }
+
+    [Fact] // check EX-12
+    public void Alcohol_follows_from_two_gravities()
+    {
+        var answer = Ask("alcohol", ("original-gravity", 1.04836), ("final-gravity", 1.0099));
+
+        Assert.Equal(5.0, answer.Results[0].Value.Value, 0.2);
+        Assert.True(answer.Results[0].Low!.Value.Value < answer.Results[0].Value.Value);
+    }
+
+    [Fact]
+    public void Additions_of_nothing_leave_the_gravity_and_sugar_raises_it()
+    {
+        var alone = Ask("additions", ("original-gravity", 1.048)).Results[0].Value.Value;
+        var sweet = Ask("additions", ("original-gravity", 1.048), ("sugar", 2)).Results[1].Value.Value;
+
+        Assert.Equal(1.048, alone, 0.00002);
+        Assert.Equal(((104.61 * 11.91) + 200) / 106.61, sweet, 0.01); // kg and °P
+    }
+
+    [Fact]
+    public void A_refusal_on_the_way_names_what_was_asked_and_the_range()
+    {
+        var calculator = AllCalculators.ByName["spunding"];
+
+        var refusal = calculator.Answer(Given.NothingTo(calculator).With("carbonation", 6)).Refusal;
+
+        Assert.Equal(("out-of-range", "carbonation", "vol"), (refusal!.Code, refusal.What, refusal.Unit));
+    }
+
+    [Fact]
+    public void A_number_outside_is_refused_in_the_unit_it_was_given_in()
+    {
+        var input = AllCalculators.ByName["carbonation"].Inputs.OfType<QuantityInput>().First();
+        var fahrenheit = Measure.Temperature.Find("°F")!;
+
+        var refusal = input.RefusalOf(new Figure(fahrenheit.ToFirst(120), Measure.Temperature), fahrenheit);
+
+        Assert.Equal(("32", "104", "°F"), (refusal!.From, refusal.To, refusal.Unit));
+        Assert.Null(input.RefusalOf(new Figure(4, Measure.Temperature), Measure.Temperature.First));
+    }
+
+    [Theory]
+    [InlineData("volume", "gal", 1, 3.785411784)]
+    [InlineData("volume", "bbl", 1, 117.347765)] // of beer: 31 US gallons
+    [InlineData("pressure", "psi", 1, 6.894757)]
+    [InlineData("temperature", "°F", 50, 10)]
+    [InlineData("gravity", "°P", 12, 1.04838)]
+    [InlineData("carbonation", "g/L", 1.9635, 1)]
+    [InlineData("heat", "kWh", 1, 3.6)]
+    [InlineData("power", "W", 1500, 1.5)]
+    public void Units_are_what_they_are_everywhere(string measure, string unit, double value, double inFirst)
+    {
+        var found = Measures().First(m => string.Equals(m.Name, measure, StringComparison.Ordinal)).Find(unit)!;
+
+        Assert.Equal(inFirst, found.ToFirst(value), Math.Abs(inFirst) * 1e-5);
+        Assert.Equal(value, found.FromFirst(found.ToFirst(value)), Math.Abs(value) * 1e-3);
+    }
+
+    private static IEnumerable<Measure> Measures() =>
+        AllCalculators
+            .All.SelectMany(c =>
+                c.Inputs.OfType<QuantityInput>()
+                    .Select(i => i.Measure)
+                    .Concat(c.Answer(Given.NothingTo(c)).Value.Results.Select(r => r.Value.Measure))
+            )
+            .Distinct();
+
+    private static Answer Ask(string name, params (string Name, double Value)[] given)
+    {
+        var calculator = AllCalculators.ByName[name];
+        return calculator
+            .Answer(given.Aggregate(Given.NothingTo(calculator), (all, one) => all.With(one.Name, one.Value)))
+            .Value;
+    }
+}
