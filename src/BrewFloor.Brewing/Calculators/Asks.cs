@@ -26,4 +26,13 @@ internal static class Asks
     /// <summary>A number that has a usual value, for who doesn't know better.</summary>
     public static QuantityInput Usual(string name, Measure measure, double from, double to, double usual) =>
         new(name, measure, from, to, usual) { HasUsual = true };
+
+    /// <summary>Formulas name what they take; under which name it was asked for.</summary>
+    public static string AskedAs(string what) =>
+        what switch
+        {
+            "original-extract" => "original-gravity",
+            "apparent-extract" or "final-extract" => "final-gravity",
+            _ => what,
+        };
 }

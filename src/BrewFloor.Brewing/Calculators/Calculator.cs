@@ -79,6 +79,17 @@ public sealed record Calculator(string Name, Subject Subject)
     /// <param name="given">Every number in its range.</param>
     public Outcome<Answer> Answer(Given given) => Compute(given);
 
+    /// <summary>The input that a refusal is about; <see langword="null"/> where it is about a number on the way.</summary>
+    /// <param name="refusal">From the answer.</param>
+    public QuantityInput? InputOf(Refusal refusal)
+    {
+        var name = Asks.AskedAs(refusal.What);
+        var input = Inputs.OfType<QuantityInput>().FirstOrDefault(i => i.Name.Equals(name, StringComparison.Ordinal));
+        return input?.Measure.Find(refusal.Unit) is not null || (input is not null && refusal.Unit.Length == 0)
+            ? input
+            : null;
+    }
+
     /// <summary>The curve, where there is one; gaps are left out.</summary>
     /// <param name="given">As for the answer.</param>
     public IReadOnlyList<PlotPoint> Curve(Given given) =>

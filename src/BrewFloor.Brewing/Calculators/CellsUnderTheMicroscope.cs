@@ -36,10 +36,8 @@ internal static class CellsUnderTheMicroscope
                     given.Number("dilution"),
                     given.Share("dilution-error")
                 )
-                from living in LivingShare.Of(
-                    given.Count("cells-counted") - given.Count("cells-dead"),
-                    given.Count("cells-counted")
-                )
+                from dead in Dead(given)
+                from living in LivingShare.Of(given.Count("cells-counted") - dead, given.Count("cells-counted"))
                 select Found(count, living, given.Count("cells-counted")),
         };
 
@@ -62,4 +60,9 @@ internal static class CellsUnderTheMicroscope
             .Finding("yeast-excluded", Weight.Caution, living.Verdict is DeadCellVerdict.Excluded)
             .Finding("blue-flatters", Weight.Caution, living.Likely < LivingShare.BlueIsTrustedFrom);
     }
+
+    private static Outcome<int> Dead(Given given) =>
+        Accepted.Between(0, given.Count("cells-counted"), given.Count("cells-dead"), "cells-dead") is { } refusal
+            ? refusal
+            : given.Count("cells-dead");
 }

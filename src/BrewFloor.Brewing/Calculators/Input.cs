@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace BrewFloor.Brewing.Calculators;
 
 /// <summary>Something a calculator asks for.</summary>
@@ -31,8 +33,28 @@ public sealed record QuantityInput(string Name, Measure Measure, double From, do
             }
         : null;
 
-    private string Written(double end, MeasureUnit unit) =>
-        Accepted.Text(Math.Round(unit.FromFirst(end), Measure == Measure.Gravity ? 5 : 4));
+    /// <summary>A refusal of the arithmetic, in the unit that the number was given in.</summary>
+    /// <param name="refusal">One whose range is in a unit of this measure.</param>
+    /// <param name="unit">The unit it was given in.</param>
+    public Refusal InUnit(Refusal refusal, MeasureUnit unit)
+    {
+        var own = Measure.Find(refusal.Unit) ?? Measure.First;
+        return refusal with
+        {
+            What = Name,
+            From = Turned(refusal.From, own, unit, From),
+            To = Turned(refusal.To, own, unit, To),
+            Unit = unit.Symbol,
+        };
+    }
+
+    // An end beyond what is asked for, or that the unit doesn't know, is the input's own.
+    private string Turned(string end, MeasureUnit from, MeasureUnit to, double own) =>
+        double.TryParse(end, CultureInfo.InvariantCulture, out var value)
+            ? Written(from.ToFirst(value) is >= double.MinValue and var first ? Math.Clamp(first, From, To) : own, to)
+            : end;
+
+    private static string Written(double end, MeasureUnit unit) => Accepted.Text(Math.Round(unit.FromFirst(end), 4));
 }
 
 /// <summary>One of a few words.</summary>

@@ -34,10 +34,11 @@ internal static class PurgeByCycles
             Checks = ["OX-05", "OX-07", "OX-08"],
             Plot = new Plot("pressure-high", "cycles", 30, 300),
             Compute = given =>
+                from high in Above(given)
                 from air in Atmosphere.At(given.Height("altitude"))
                 let purge = new CyclePurge(
                     given.Gauge("pressure-low") + air,
-                    given.Gauge("pressure-high") + air,
+                    high + air,
                     VolumeConcentration.FromPartsPerMillion(given.Number("supply-oxygen"))
                 )
                 from exact in purge.CyclesTo(given.ByVolume("oxygen-before"), given.ByVolume("oxygen-wanted"))
@@ -50,4 +51,11 @@ internal static class PurgeByCycles
                     new Result("gas-in-all", Figure.Of(once * cycles))
                 ),
         };
+
+    // In gauge, as it was asked for.
+    private static Outcome<Pressure> Above(Given given) =>
+        Accepted.Between(given.Number("pressure-low") + 1, 890, given.Number("pressure-high"), "pressure-high", "kPa")
+            is { } refusal
+            ? refusal
+            : given.Gauge("pressure-high");
 }

@@ -19,6 +19,9 @@ public sealed class RulesOnHand
     /// <summary>The site's time zone as last read.</summary>
     public TimeZoneInfo Zone => _rules?.Zone ?? TimeZoneInfo.Utc;
 
+    /// <summary>Of the site, as last read.</summary>
+    public Length Altitude => _rules?.Altitude ?? Length.Zero;
+
     internal int Version => _rules?.Version ?? 0;
 
     /// <summary>From the row that answers <see cref="Question"/>.</summary>

@@ -79,6 +79,15 @@ internal static class ApiDescription
             };
         }
 
+        if (all.OfType<TakesInputs>().Any())
+        {
+            operation.RequestBody = new OpenApiRequestBody
+            {
+                Required = true,
+                Content = Body(Json, new OpenApiSchemaReference(ApiSchemas.Inputs, document)),
+            };
+        }
+
         operation.Responses = Answers(isWriting, document);
     }
 

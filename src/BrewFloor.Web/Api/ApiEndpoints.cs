@@ -6,6 +6,9 @@ internal sealed record Taken(string Name, string Description);
 /// <summary>The endpoint takes entries as its body.</summary>
 internal sealed record TakesEntries;
 
+/// <summary>The endpoint takes the inputs of a calculator as its body.</summary>
+internal sealed record TakesInputs;
+
 /// <summary>What every endpoint of the interface says about itself.</summary>
 internal static class ApiEndpoints
 {

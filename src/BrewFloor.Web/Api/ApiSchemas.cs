@@ -8,6 +8,7 @@ namespace BrewFloor.Web.Api;
 internal static class ApiSchemas
 {
     public const string Entries = "entries";
+    public const string Inputs = "inputs";
     public const string Problem = "problem";
 
     private const string Answer = "answer";
@@ -21,6 +22,7 @@ internal static class ApiSchemas
                 ("codes", List(Of(JsonSchemaType.String))),
                 ("already_happened", Of(JsonSchemaType.Boolean))
             ),
+            [Inputs] = GivenInputs(),
             [Problem] = ProblemDetails(),
         };
         foreach (var (kind, type) in EntryKinds.ByName.OrderBy(kind => kind.Key, StringComparer.Ordinal))
@@ -102,6 +104,22 @@ internal static class ApiSchemas
         schema.Required!.UnionWith(["value", "unit"]);
         return schema;
     }
+
+    // Which inputs there are, the calculator says itself.
+    private static OpenApiSchema GivenInputs() =>
+        new()
+        {
+            Type = JsonSchemaType.Object,
+            AdditionalProperties = new OpenApiSchema
+            {
+                OneOf =
+                [
+                    Object(("value", Of(JsonSchemaType.Number)), ("unit", Of(JsonSchemaType.String))),
+                    Of(JsonSchemaType.Number),
+                    Of(JsonSchemaType.String),
+                ],
+            },
+        };
 
     private static OpenApiSchema ProblemDetails()
     {

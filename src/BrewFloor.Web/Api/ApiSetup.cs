@@ -22,5 +22,6 @@ public static class ApiSetup
         api.MapApiCultures();
         api.MapApiLog();
         api.MapApiJobs();
+        api.MapApiCalculators();
     }
 }

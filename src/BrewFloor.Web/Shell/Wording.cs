@@ -16,6 +16,7 @@ public sealed class Wording(Figures figures, CultureInfo culture)
     private static readonly ResourceManager ObjectionTexts = Texts("Objections");
     private static readonly ResourceManager JobTexts = Texts("Jobs");
     private static readonly ResourceManager ApiTexts = Texts("Api");
+    private static readonly ResourceManager CalculatorTexts = Texts("Calculators");
 
     public Figures Figures => figures;
 
@@ -74,6 +75,9 @@ public sealed class Wording(Figures figures, CultureInfo culture)
 
     /// <summary>What a program's author reads.</summary>
     public string Api(string key, params ReadOnlySpan<Number> numbers) => Filled(Of(ApiTexts, key), numbers);
+
+    /// <summary>What a calculator asks, gives, assumes and warns of: "slurry.question", "input.beer".</summary>
+    public string Calculator(string key) => Of(CalculatorTexts, key);
 
     public string Verb(Job job) => Of(JobTexts, job.Rule);
 

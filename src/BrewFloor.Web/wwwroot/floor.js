@@ -31,6 +31,34 @@ document.addEventListener('change', event => {
   soon = setTimeout(() => ask(form), 150);
 });
 
+// A calculator answers while somebody types: the same page is asked, and its address keeps the numbers.
+const calculate = async form => {
+  asking?.abort();
+  asking = new AbortController();
+  const address = `${form.action}?${new URLSearchParams(new FormData(form))}`;
+  try {
+    const reply = await fetch(address, { signal: asking.signal });
+    if (!reply.ok || reply.redirected) return;
+    const page = new DOMParser().parseFromString(await reply.text(), 'text/html');
+    for (const now of document.querySelectorAll('[data-note], [data-live-part]')) {
+      const then = page.getElementById(now.id);
+      if (!then || now.innerHTML === then.innerHTML) continue;
+      const open = [...now.querySelectorAll('details')].map(part => part.open);
+      now.innerHTML = then.innerHTML;
+      now.querySelectorAll('details').forEach((part, i) => { part.open = open[i] ?? part.open; });
+    }
+    for (const field of form.querySelectorAll('input[id]')) field.ariaInvalid = page.getElementById(field.id)?.ariaInvalid ?? null;
+    history.replaceState(null, '', address);
+  } catch { /* no signal: the slab asks again */ }
+};
+
+document.addEventListener('input', event => {
+  const form = event.target.closest('form[data-calculator]');
+  if (!form) return;
+  clearTimeout(soon);
+  soon = setTimeout(() => calculate(form), 150);
+});
+
 let leaving = false;
 document.addEventListener('submit', event => {
   leaving = !event.defaultPrevented;

@@ -1,3 +1,4 @@
+using BrewFloor.Brewing.Calculators;
 using BrewFloor.EndToEnd.Tests.House;
 using BrewFloor.Web.Log;
 using Microsoft.AspNetCore.Http;
@@ -19,6 +20,12 @@ internal static class Pages
         ["/batches/{Number:int}"] = floor => floor.Batches.Select(number => $"/batches/{number}"),
         ["/batches/{Number:int}/edit"] = floor => [$"/batches/{floor.Batches[0]}/edit"],
         ["/batches/{BatchNumber:int}/log/{Kind}"] = floor => [$"/batches/{floor.Batches[0]}/log/noted"],
+        ["/calculators"] = _ => ["/calculators"],
+        ["/calculators/{Name}"] = _ =>
+            [
+                .. AllCalculators.All.Select(calculator => $"/calculators/{calculator.Name}"),
+                "/calculators/spunding?carbonation=9&temperature=x",
+            ],
         ["/doctor"] = _ => ["/doctor"],
         ["/entries/{Id:guid}/answer"] = floor => [$"/entries/{floor.DoneAnyway}/answer"],
         ["/entries/{Id:guid}/correct"] = floor => [$"/entries/{floor.Reading}/correct"],
@@ -76,6 +83,8 @@ internal static class Pages
         "/{**path:file}",
         "/api/v1/batches",
         "/api/v1/batches/{number:int}",
+        "/api/v1/calculate",
+        "/api/v1/calculate/{name}",
         "/api/v1/cultures",
         "/api/v1/cultures/{id:guid}",
         "/api/v1/jobs",

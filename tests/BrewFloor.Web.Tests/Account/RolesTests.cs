@@ -24,6 +24,9 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/{**path:file}"] = Nobody, // the same, and only before the app is published
         ["/api/v1/batches"] = ApiPolicies.Read,
         ["/api/v1/batches/{number:int}"] = ApiPolicies.Read,
+        ["/api/v1/calculate"] = ApiPolicies.Read,
+        ["GET /api/v1/calculate/{name}"] = ApiPolicies.Read,
+        ["POST /api/v1/calculate/{name}"] = ApiPolicies.Read, // nothing is stored
         ["/api/v1/cultures"] = ApiPolicies.Read,
         ["/api/v1/cultures/{id:guid}"] = ApiPolicies.Read,
         ["/api/v1/jobs"] = ApiPolicies.Read,
@@ -35,6 +38,8 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/batches/{Number:int}"] = Policies.Viewer,
         ["/batches/{Number:int}/edit"] = Policies.Brewer,
         ["/batches/{BatchNumber:int}/log/{Kind}"] = Policies.Helper,
+        ["/calculators"] = Policies.Viewer,
+        ["/calculators/{Name}"] = Policies.Viewer,
         ["/doctor"] = Policies.Owner,
         ["/entries/{Id:guid}/answer"] = Policies.Brewer,
         ["/entries/{Id:guid}/correct"] = Policies.Helper,

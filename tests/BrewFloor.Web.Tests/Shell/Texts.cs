@@ -11,6 +11,7 @@ internal static partial class Texts
     public static readonly IReadOnlyDictionary<string, string> Entries = Of("Entries");
     public static readonly IReadOnlyDictionary<string, string> Objections = Of("Objections");
     public static readonly IReadOnlyDictionary<string, string> Jobs = Of("Jobs");
+    public static readonly IReadOnlyDictionary<string, string> Calculators = Of("Calculators");
 
     public static IEnumerable<string> PlacesIn(string text) =>
         Place().Matches(text).Select(match => match.Groups["name"].Value);
