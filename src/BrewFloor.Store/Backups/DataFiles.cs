@@ -6,8 +6,8 @@ namespace BrewFloor.Store.Backups;
 /// <summary>The files of the data folder that belong into a backup: all but the server's own and what only this run needs.</summary>
 internal sealed class DataFiles(string folder)
 {
-    private const UnixFileMode OnlyOwner = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-    private const UnixFileMode OnlyOwnersFolder = OnlyOwner | UnixFileMode.UserExecute;
+    private const UnixFileMode OnlyOwnersFolder =
+        UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
 
     // By their beginnings: pgdata.new-..., postgres.log.old.
     private static readonly string[] NotOurs = ["pgdata", "run", "postgres.log", "app.lock", "app.log", Staged];
@@ -92,15 +92,7 @@ internal sealed class DataFiles(string folder)
             var path = Path.Combine(stage, name);
             Directory.CreateDirectory(Path.GetDirectoryName(path)!, OnlyOwnersFolder);
             _names.Add(name);
-            return new(
-                path,
-                new FileStreamOptions
-                {
-                    Mode = FileMode.CreateNew,
-                    Access = FileAccess.Write,
-                    UnixCreateMode = OnlyOwner,
-                }
-            );
+            return OwnersFile.Create(path);
         }
 
         /// <summary>What the backup holds counts: a secret that a new place made for itself opens nothing of what came back.</summary>

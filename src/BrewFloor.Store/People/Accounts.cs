@@ -221,6 +221,9 @@ public sealed class Accounts(IDbContextFactory<FloorDb> databases)
 /// <summary>The stored names of roles, and what a person types for one.</summary>
 public static class RoleNames
 {
+    /// <summary>What every table demands of a column that holds one.</summary>
+    internal const string Check = "role IN ('viewer', 'helper', 'brewer', 'owner')";
+
     public static string Of(Role role) =>
         role switch
         {

@@ -1,6 +1,3 @@
-using System.Buffers.Text;
-using System.Security.Cryptography;
-using System.Text;
 using BrewFloor.Domain;
 using BrewFloor.Domain.People;
 using Microsoft.EntityFrameworkCore;
@@ -54,11 +51,11 @@ public sealed class Invites(IDbContextFactory<FloorDb> databases)
         CancellationToken stop
     )
     {
-        var secret = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(Bytes));
+        var secret = ShownOnce.Make(Bytes);
         var row = new InviteRow
         {
             Id = Guid.CreateVersion7(),
-            Hash = Hash(secret),
+            Hash = ShownOnce.Hash(secret),
             Role = RoleNames.Of(role),
             Name = name.Trim(),
             CreatedBy = by,
@@ -73,7 +70,7 @@ public sealed class Invites(IDbContextFactory<FloorDb> databases)
 
     public async Task<InviteFound> FindAsync(string secret, DateTimeOffset now, CancellationToken stop)
     {
-        var hash = Hash(secret);
+        var hash = ShownOnce.Hash(secret);
         await using var db = await databases.CreateDbContextAsync(stop);
         return Judge(await db.Set<InviteRow>().AsNoTracking().SingleOrDefaultAsync(row => row.Hash == hash, stop), now);
     }
@@ -82,7 +79,7 @@ public sealed class Invites(IDbContextFactory<FloorDb> databases)
     /// <param name="person">Chosen by whoever comes; a passkey may carry it already.</param>
     public async Task<InviteUse> UseAsync(string secret, NewPerson person, DateTimeOffset now, CancellationToken stop)
     {
-        var hash = Hash(secret);
+        var hash = ShownOnce.Hash(secret);
         await using var db = await databases.CreateDbContextAsync(stop);
         await using var transaction = await db.Database.BeginTransactionAsync(stop);
         var invite = await db.Set<InviteRow>()
@@ -149,8 +146,6 @@ public sealed class Invites(IDbContextFactory<FloorDb> databases)
         : row.UsedAt is not null ? new InviteFound.Used()
         : row.ExpiresAt <= now ? new InviteFound.Expired(row.ExpiresAt)
         : new InviteFound.Good(ToInvite(row));
-
-    private static byte[] Hash(string secret) => SHA256.HashData(Encoding.UTF8.GetBytes(secret));
 
     private static Invite ToInvite(InviteRow row) =>
         new(row.Id, RoleNames.Read(row.Role), row.Name, row.CreatedAt, row.ExpiresAt);

@@ -61,7 +61,7 @@ internal sealed class PeopleMapping : IEntityTypeConfiguration<PersonRow>, IEnti
             "people",
             table =>
             {
-                table.HasCheckConstraint("ck_people_role_is_known", "role IN ('viewer', 'helper', 'brewer', 'owner')");
+                table.HasCheckConstraint("ck_people_role_is_known", RoleNames.Check);
                 table.HasCheckConstraint("ck_people_failed_sign_ins_are_counted", "failed_sign_ins >= 0");
             }
         );

@@ -93,11 +93,7 @@ internal sealed class SignInMapping
 
     public void Configure(EntityTypeBuilder<InviteRow> builder)
     {
-        builder.ToTable(
-            "invites",
-            table =>
-                table.HasCheckConstraint("ck_invites_role_is_known", "role IN ('viewer', 'helper', 'brewer', 'owner')")
-        );
+        builder.ToTable("invites", table => table.HasCheckConstraint("ck_invites_role_is_known", RoleNames.Check));
         builder.HasIndex(row => row.Hash).IsUnique();
         builder.Property(row => row.Name).HasMaxLength(Person.LongestName);
         builder.HasOne<PersonRow>().WithMany().HasForeignKey(row => row.CreatedBy).OnDelete(DeleteBehavior.Restrict);

@@ -1,6 +1,3 @@
-using System.Buffers.Text;
-using System.Security.Cryptography;
-using System.Text;
 using BrewFloor.Domain;
 using Microsoft.EntityFrameworkCore;
 using Npgsql;
@@ -36,12 +33,12 @@ public sealed class Tokens(IDbContextFactory<FloorDb> databases)
         CancellationToken stop
     )
     {
-        var secret = Prefix + Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(Bytes));
+        var secret = Prefix + ShownOnce.Make(Bytes);
         var row = new TokenRow
         {
             Id = Guid.CreateVersion7(),
             Name = name.Trim(),
-            Hash = Hash(secret),
+            Hash = ShownOnce.Hash(secret),
             Scopes = [.. scopes.Distinct(StringComparer.Ordinal)],
             CreatedAt = now.ToUniversalTime(),
             CreatedBy = by,
@@ -63,7 +60,7 @@ public sealed class Tokens(IDbContextFactory<FloorDb> databases)
     /// <returns>Null: no such token, or it was revoked.</returns>
     public async Task<Token?> VerifyAsync(string secret, CancellationToken stop)
     {
-        var hash = Hash(secret);
+        var hash = ShownOnce.Hash(secret);
         await using var db = await databases.CreateDbContextAsync(stop);
         var row = await db.Tokens.AsNoTracking().SingleOrDefaultAsync(t => t.Hash == hash && t.RevokedAt == null, stop);
         return row is null ? null : ToToken(row);
@@ -82,8 +79,6 @@ public sealed class Tokens(IDbContextFactory<FloorDb> databases)
         (await db.Tokens.SingleAsync(t => t.Id == id, stop)).RevokedAt ??= now.ToUniversalTime();
         await db.SaveChangesAsync(stop);
     }
-
-    private static byte[] Hash(string secret) => SHA256.HashData(Encoding.UTF8.GetBytes(secret));
 
     private static Token ToToken(TokenRow row) => new(row.Id, row.Name, [.. row.Scopes], row.CreatedAt, row.RevokedAt);
 }

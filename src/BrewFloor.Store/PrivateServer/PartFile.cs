@@ -4,8 +4,6 @@ namespace BrewFloor.Store.PrivateServer;
 /// <remarks>Nobody else may read it: it holds the club's people and what they sign in with.</remarks>
 internal sealed class PartFile : IDisposable
 {
-    private const UnixFileMode OnlyOwner = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-
     private readonly string _name;
 
     private PartFile(string name) => _name = name;
@@ -29,7 +27,7 @@ internal sealed class PartFile : IDisposable
         try
         {
             File.Delete(part.Path);
-            part.Open(FileMode.CreateNew).Dispose();
+            OwnersFile.Create(part.Path).Dispose();
             return part;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -38,7 +36,7 @@ internal sealed class PartFile : IDisposable
         }
     }
 
-    public FileStream Write() => Open(FileMode.Open);
+    public FileStream Write() => new(Path, FileMode.Open, FileAccess.Write);
 
     public async Task NameAsync(CancellationToken stop)
     {
@@ -48,15 +46,4 @@ internal sealed class PartFile : IDisposable
     }
 
     public void Dispose() => File.Delete(Path);
-
-    private FileStream Open(FileMode mode) =>
-        new(
-            Path,
-            new FileStreamOptions
-            {
-                Mode = mode,
-                Access = FileAccess.Write,
-                UnixCreateMode = mode is FileMode.CreateNew ? OnlyOwner : null,
-            }
-        );
 }

@@ -3,7 +3,6 @@ using BrewFloor.Store.People;
 using BrewFloor.Web.Api;
 using BrewFloor.Web.Backups;
 using BrewFloor.Web.Hosting;
-using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
@@ -94,16 +93,12 @@ public static class AccountSetup
 
     public static void MapSignOut(this IEndpointRouteBuilder routes) =>
         routes
+            .MapGroup("")
+            .TakesOurForms()
             .MapPost(
                 "/sign-out",
-                async (HttpContext http, IAntiforgery forgery, Sessions sessions, TimeProvider clock) =>
+                async (HttpContext http, Sessions sessions, TimeProvider clock) =>
                 {
-                    // The framework refuses a forged form where it reads one; here there is nothing to read.
-                    if (!await forgery.IsRequestValidAsync(http))
-                    {
-                        return Results.BadRequest();
-                    }
-
                     if (SignIns.SessionOf(http.User) is { } session)
                     {
                         var (person, now) = (Policies.IdOf(http.User), clock.GetUtcNow());
@@ -119,15 +114,12 @@ public static class AccountSetup
     /// <summary>Takes a link back that nobody has used yet.</summary>
     public static void MapInvites(this IEndpointRouteBuilder routes) =>
         routes
+            .MapGroup("")
+            .TakesOurForms()
             .MapPost(
                 "/people/invites/revoke",
-                async (HttpContext http, IAntiforgery forgery, Invites invites, TimeProvider clock) =>
+                async (HttpContext http, Invites invites, TimeProvider clock) =>
                 {
-                    if (!await forgery.IsRequestValidAsync(http))
-                    {
-                        return Results.BadRequest();
-                    }
-
                     var form = await http.Request.ReadFormAsync(http.RequestAborted);
                     if (Guid.TryParse(form["id"], out var id))
                     {

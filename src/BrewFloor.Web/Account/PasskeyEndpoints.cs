@@ -2,15 +2,15 @@ using System.Buffers.Text;
 using System.Security.Cryptography;
 using BrewFloor.Store.People;
 using BrewFloor.Web.Hosting;
-using Microsoft.AspNetCore.Antiforgery;
 
 namespace BrewFloor.Web.Account;
 
 /// <summary>What a browser sends around its passkey dialog, and the ends of passkeys and sessions. The pages show the rest.</summary>
 internal static class PasskeyEndpoints
 {
-    public static void MapPasskeys(this IEndpointRouteBuilder routes)
+    public static void MapPasskeys(this IEndpointRouteBuilder app)
     {
+        var routes = app.MapGroup("").TakesOurForms();
         routes.MapPost("/passkeys/options", AskToUseAsync).AllowAnonymous();
         routes.MapPost("/passkeys/sign-in", SignInAsync).AllowAnonymous();
         routes.MapPost("/me/passkeys/options", AskToMakeAsync).RequireAuthorization(Policies.Viewer);
@@ -21,21 +21,11 @@ internal static class PasskeyEndpoints
         routes.MapPost("/invite/{secret}/passkey", ComeInAsync).AllowAnonymous();
     }
 
-    private static async Task<IResult> AskToUseAsync(HttpContext http, IAntiforgery forgery, PasskeyDoor door) =>
-        await forgery.IsRequestValidAsync(http) ? Results.Json(await door.AskToUseAsync(http)) : Results.BadRequest();
+    private static async Task<IResult> AskToUseAsync(HttpContext http, PasskeyDoor door) =>
+        Results.Json(await door.AskToUseAsync(http));
 
-    private static async Task<IResult> SignInAsync(
-        HttpContext http,
-        IAntiforgery forgery,
-        PasskeyDoor door,
-        SignIns signIns
-    )
+    private static async Task<IResult> SignInAsync(HttpContext http, PasskeyDoor door, SignIns signIns)
     {
-        if (!await forgery.IsRequestValidAsync(http))
-        {
-            return Results.BadRequest();
-        }
-
         var form = await http.Request.ReadFormAsync(http.RequestAborted);
         var back = LocalPaths.Safe(form["returnUrl"]);
         if (await door.UsedAsync(http, form["credential"], form["state"]) is not { } person)
@@ -47,23 +37,11 @@ internal static class PasskeyEndpoints
         return Results.LocalRedirect(back);
     }
 
-    private static async Task<IResult> AskToMakeAsync(HttpContext http, IAntiforgery forgery, PasskeyDoor door) =>
-        await forgery.IsRequestValidAsync(http)
-            ? Results.Json(await door.AskToMakeAsync(http, Policies.IdOf(http.User), http.User.Identity?.Name ?? ""))
-            : Results.BadRequest();
+    private static async Task<IResult> AskToMakeAsync(HttpContext http, PasskeyDoor door) =>
+        Results.Json(await door.AskToMakeAsync(http, Policies.IdOf(http.User), http.User.Identity?.Name ?? ""));
 
-    private static async Task<IResult> AddAsync(
-        HttpContext http,
-        IAntiforgery forgery,
-        PasskeyDoor door,
-        Passkeys passkeys
-    )
+    private static async Task<IResult> AddAsync(HttpContext http, PasskeyDoor door, Passkeys passkeys)
     {
-        if (!await forgery.IsRequestValidAsync(http))
-        {
-            return Results.BadRequest();
-        }
-
         var form = await http.Request.ReadFormAsync(http.RequestAborted);
         var made = await door.MadeAsync(http, form["credential"], form["state"]);
         if (made is null || made.Person != Policies.IdOf(http.User))
@@ -79,13 +57,8 @@ internal static class PasskeyEndpoints
         return Results.LocalRedirect("/me/access");
     }
 
-    private static async Task<IResult> RemoveAsync(HttpContext http, IAntiforgery forgery, Passkeys passkeys)
+    private static async Task<IResult> RemoveAsync(HttpContext http, Passkeys passkeys)
     {
-        if (!await forgery.IsRequestValidAsync(http))
-        {
-            return Results.BadRequest();
-        }
-
         var form = await http.Request.ReadFormAsync(http.RequestAborted);
         if (Base64Url.IsValid(form["id"].ToString()))
         {
@@ -96,18 +69,8 @@ internal static class PasskeyEndpoints
         return Results.LocalRedirect("/me/access");
     }
 
-    private static async Task<IResult> EndAsync(
-        HttpContext http,
-        IAntiforgery forgery,
-        Sessions sessions,
-        TimeProvider clock
-    )
+    private static async Task<IResult> EndAsync(HttpContext http, Sessions sessions, TimeProvider clock)
     {
-        if (!await forgery.IsRequestValidAsync(http))
-        {
-            return Results.BadRequest();
-        }
-
         var form = await http.Request.ReadFormAsync(http.RequestAborted);
         Guid? only = Guid.TryParse(form["id"], out var id) ? id : null;
         var but = only is null ? SignIns.SessionOf(http.User) : null;
@@ -118,17 +81,11 @@ internal static class PasskeyEndpoints
     private static async Task<IResult> AskInvitedAsync(
         HttpContext http,
         string secret,
-        IAntiforgery forgery,
         PasskeyDoor door,
         Invites invites,
         TimeProvider clock
     )
     {
-        if (!await forgery.IsRequestValidAsync(http))
-        {
-            return Results.BadRequest();
-        }
-
         var form = await http.Request.ReadFormAsync(http.RequestAborted);
         var name = form["name"].ToString().Trim();
         return
@@ -138,19 +95,8 @@ internal static class PasskeyEndpoints
             : Results.BadRequest();
     }
 
-    private static async Task<IResult> ComeInAsync(
-        HttpContext http,
-        string secret,
-        IAntiforgery forgery,
-        PasskeyDoor door,
-        Arrivals arrivals
-    )
+    private static async Task<IResult> ComeInAsync(HttpContext http, string secret, PasskeyDoor door, Arrivals arrivals)
     {
-        if (!await forgery.IsRequestValidAsync(http))
-        {
-            return Results.BadRequest();
-        }
-
         var form = await http.Request.ReadFormAsync(http.RequestAborted);
         var made = await door.MadeAsync(http, form["credential"], form["state"]);
         if (made is null)

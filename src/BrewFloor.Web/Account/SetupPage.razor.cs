@@ -74,14 +74,7 @@ public sealed partial class SetupPage(
     private string? ProblemWith(SetupInput input) =>
         !token.Is(input.Token) ? "setup-wrong"
         : string.IsNullOrWhiteSpace(input.Name) || string.IsNullOrWhiteSpace(input.Site) ? "name-missing"
-        : PasswordProblem.With(input.Password, input.Name, input.Site)
-            ?? (
-                !SiteZones.All.Contains(input.Zone, StringComparer.Ordinal) ? "refusal.unknown-choice"
-                : !TypedNumber.Parse(input.Altitude).Gives(out var altitude)
-                || altitude is < Site.Lowest or > Site.Highest
-                    ? "setup-altitude-wrong"
-                : null
-            );
+        : PasswordProblem.With(input.Password, input.Name, input.Site) ?? PlaceProblem.With(input.Zone, input.Altitude);
 
     public sealed class SetupInput
     {

@@ -20,7 +20,6 @@ internal static class RestoreUpload
     public const string Address = "/setup/restore/upload";
 
     private const int LongestField = 1000;
-    private const UnixFileMode OnlyOwner = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
     public static void MapRestoreUpload(this IEndpointRouteBuilder routes) =>
         routes.MapPost(Address, ReceiveAsync).AllowAnonymous().DisableAntiforgery();
@@ -93,15 +92,7 @@ internal static class RestoreUpload
 
         var passphrase = Passphrase.Of(await FieldAsync(parts, "passphrase", http.RequestAborted));
         var content = await NextAsync(parts, "file", http.RequestAborted);
-        await using var to = new FileStream(
-            file,
-            new FileStreamOptions
-            {
-                Mode = FileMode.CreateNew,
-                Access = FileAccess.Write,
-                UnixCreateMode = OnlyOwner,
-            }
-        );
+        await using var to = OwnersFile.Create(file);
         await content.CopyToAsync(to, http.RequestAborted);
         return passphrase;
     }

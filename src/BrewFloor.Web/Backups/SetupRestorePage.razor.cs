@@ -7,7 +7,8 @@ namespace BrewFloor.Web.Backups;
 /// <summary>On the first day of a new machine: the floor from a backup, instead of an empty one.</summary>
 public sealed partial class SetupRestorePage(Wording wording, FirstOwner first)
 {
-    private static readonly string[] Codes =
+    /// <summary>What a restore that came to nothing has a sentence of its own for.</summary>
+    internal static readonly string[] Codes =
     [
         "wrong-code",
         "nothing-sent",

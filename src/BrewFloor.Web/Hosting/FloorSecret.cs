@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using BrewFloor.Store.PrivateServer;
 
 namespace BrewFloor.Web.Hosting;
 
@@ -14,7 +15,6 @@ public sealed class FloorSecret
     public const int Shortest = 32;
 
     private const int Bytes = 32;
-    private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
     private readonly byte[] _key;
 
@@ -55,17 +55,7 @@ public sealed class FloorSecret
         if (!File.Exists(path))
         {
             var beside = $"{path}.{Guid.CreateVersion7():N}";
-            using (
-                var file = new FileStream(
-                    beside,
-                    new FileStreamOptions
-                    {
-                        Mode = FileMode.CreateNew,
-                        Access = FileAccess.Write,
-                        UnixCreateMode = OwnerOnly,
-                    }
-                )
-            )
+            using (var file = OwnersFile.Create(beside))
             {
                 file.Write(Encoding.ASCII.GetBytes(RandomNumberGenerator.GetHexString(2 * Bytes, lowercase: true)));
             }

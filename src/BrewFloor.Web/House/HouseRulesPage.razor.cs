@@ -41,10 +41,17 @@ public sealed partial class HouseRulesPage(Wording wording, HouseKeeping house, 
         if (!isSent)
         {
             Show(_now);
+            await ReadCautionsAsync();
         }
     }
 
     private async Task SaveAsync()
+    {
+        await KeepAsync();
+        await ReadCautionsAsync(); // once, and of what stands now: it looks through the whole log
+    }
+
+    private async Task KeepAsync()
     {
         if (!_mayChange)
         {
@@ -101,6 +108,10 @@ public sealed partial class HouseRulesPage(Wording wording, HouseKeeping house, 
         var versions = await house.HistoryAsync(Http.RequestAborted);
         _opened = versions.FirstOrDefault(version => version.Version == Input!.Version)?.Rules ?? _now;
         _history = [.. versions.Zip(versions.Skip(1), (now, before) => HouseChange.Of(now, before.Rules, wording))];
+    }
+
+    private async Task ReadCautionsAsync()
+    {
         var heard = await cautions.WavedThroughAsync(Http.RequestAborted);
         _cautions =
         [

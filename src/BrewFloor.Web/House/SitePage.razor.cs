@@ -32,12 +32,8 @@ public sealed partial class SitePage(Wording wording, HouseKeeping house)
 
     private async Task SaveAsync()
     {
-        var (name, altitude) = (Input!.Name?.Trim(), TypedNumber.Parse(Input.Altitude));
-        _problem =
-            name is null or "" ? "name-missing"
-            : !SiteZones.All.Contains(Input.Zone, StringComparer.Ordinal) ? "refusal.unknown-choice"
-            : !altitude.IsDone || altitude.Value is < Site.Lowest or > Site.Highest ? "setup-altitude-wrong"
-            : null;
+        var name = Input!.Name?.Trim();
+        _problem = name is null or "" ? "name-missing" : PlaceProblem.With(Input.Zone, Input.Altitude);
         if (_problem is not null)
         {
             Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
@@ -49,7 +45,7 @@ public sealed partial class SitePage(Wording wording, HouseKeeping house)
         {
             Name = name!,
             Zone = Input.Zone!,
-            AltitudeM = altitude.Value,
+            AltitudeM = TypedNumber.Parse(Input.Altitude).Value,
             Version = Input.Version,
         };
         _isKept = await house.ChangeAsync(site, Http.RequestAborted);

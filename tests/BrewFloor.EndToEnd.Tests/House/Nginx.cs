@@ -55,7 +55,7 @@ public sealed class Nginx : IAsyncDisposable
     public static async Task<Nginx> BeforeAsync(CancellationToken stop, params IEnumerable<string> behind)
     {
         var recipe = await File.ReadAllTextAsync(Path.Combine(PublishedApp.Root, "deploy/nginx.conf"), stop);
-        var nginx = new Nginx(recipe, FreePort(), behind);
+        var nginx = new Nginx(recipe, AppProcess.FreePort(), behind);
         while (!await nginx.AnswersAsync(stop))
         {
             Assert.False(nginx._process.HasExited, $"nginx has ended: {nginx.LastWords()}");
@@ -110,12 +110,5 @@ public sealed class Nginx : IAsyncDisposable
     {
         var log = $"{_folder.FullName}/error.log";
         return _process.StandardError.ReadToEnd() + (File.Exists(log) ? File.ReadAllText(log) : "");
-    }
-
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 }

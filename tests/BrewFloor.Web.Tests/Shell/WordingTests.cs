@@ -5,6 +5,7 @@ using BrewFloor.Domain.House;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
+using BrewFloor.Web.Backups;
 using BrewFloor.Web.Doctor;
 using BrewFloor.Web.Log;
 using BrewFloor.Web.Shell;
@@ -48,20 +49,9 @@ public partial class WordingTests
         ["yeast-"] = KeysGiven("YeastWords"),
         ["doctor-of-"] = ["backup", "backup-disk", "clock", "database", "disk", "proxy", "zones"],
         ["doctor-is-"] = [.. Enum.GetNames<Health>().Select(name => name.ToLowerInvariant())],
-        ["restore-said-"] = [.. KeysOfRestore, "other"],
+        ["restore-said-"] = [.. SetupRestorePage.Codes, "other"],
         ["doctor-says-"] = FindingCodes,
     };
-
-    private static string[] KeysOfRestore =>
-        [
-            "wrong-code",
-            "nothing-sent",
-            "wrong-passphrase",
-            "not-a-backup",
-            "backup-cut-short",
-            "backup-altered",
-            "backup-newer",
-        ];
 
     // Codes of findings are words with a hyphen; this one is a thing that is looked at.
     private static string[] FindingCodes =>
