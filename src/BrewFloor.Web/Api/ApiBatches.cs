@@ -17,6 +17,11 @@ internal static class ApiBatches
             .IsPaged();
         api.MapGet("/batches/{number:int}", OneAsync)
             .Reads("Batches", "One batch: its stage, its gravities, where every litre is or went.");
+        api.MapGet("/batches/{number:int}/forecast", ForecastAsync)
+            .Reads(
+                "Batches",
+                "Where a batch ends and when, with 80 and 95 % bands, and what looks wrong; or why nothing is foretold."
+            );
     }
 
     private static async Task<IResult> ListAsync(HttpRequest request, FloorReader reader, CancellationToken stop)
@@ -40,6 +45,24 @@ internal static class ApiBatches
         await reader.BatchAsync(number, stop) is { } view
             ? Results.Json(Shown(view.Floor.Batches[0].Thing, view.Floor.Batches[0].State, view.Floor))
             : ApiProblems.Of(StatusCodes.Status404NotFound, words, "no-such-batch", new Number("number", number));
+
+    private static async Task<IResult> ForecastAsync(
+        int number,
+        FloorReader reader,
+        Wording words,
+        CancellationToken stop
+    )
+    {
+        if (await reader.BatchAsync(number, stop) is not { } view)
+        {
+            return ApiProblems.Of(StatusCodes.Status404NotFound, words, "no-such-batch", new Number("number", number));
+        }
+
+        var (thing, state) = view.Floor.Batches[0];
+        return Results.Json(
+            ShownForecast.Of(number, state.ForecastOf(thing, view.Floor.Rules, view.Now), view.Now, words)
+        );
+    }
 
     private static JsonObject Shown(Batch thing, BatchState state, Floor floor)
     {

@@ -1,4 +1,5 @@
 using BrewFloor.Brewing.Extract;
+using BrewFloor.Brewing.Forecast;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Web.Drawing;
 using BrewFloor.Web.Shell;
@@ -12,6 +13,10 @@ public sealed partial class BatchChart(Wording wording)
 {
     [Parameter, EditorRequired]
     public required ShownBatch Batch { get; set; }
+
+    /// <summary>What is still to come, where there is a forecast.</summary>
+    [Parameter]
+    public BatchForecast? Forecast { get; set; }
 
     private BatchState State => Batch.State;
 
@@ -27,9 +32,10 @@ public sealed partial class BatchChart(Wording wording)
                 wording["chart-gravity"],
                 IsPlato ? "°P" : "SG",
                 IsPlato ? "0.0" : "0.000",
-                [.. State.Gravities.Select(read => new ChartReading(read.Moment.At, ValueOf(read.Gravity)))]
+                [.. State.Gravities.Select(Reading)]
             )
             {
+                Forecast = Forecast is null ? [] : [.. ForecastWords.Ahead(Forecast, Batch.Now).Select(Shown)],
                 Levels = Batch.Thing.LimitOfAttenuation is { } limit
                     ? [new ChartLevel(ValueOf(limit), wording["chart-limit"], ChartLevelKind.Target)]
                     : [],
@@ -60,7 +66,26 @@ public sealed partial class BatchChart(Wording wording)
             wording["chart-table"],
             wording["chart-when"],
             wording["chart-doubtful"]
+        )
+        {
+            Forecast = wording["chart-forecast"],
+        };
+
+    // What the forecast doubts is drawn, but the line leaves it out.
+    private ChartReading Reading(GravityFact read) =>
+        Forecast is not null && ForecastWords.DoubtOf(Forecast, read, wording) is { } why
+            ? new ChartReading(read.Moment.At, ValueOf(read.Gravity), IsDoubtful: true, why)
+            : new ChartReading(read.Moment.At, ValueOf(read.Gravity));
+
+    private ChartForecast Shown((DateTimeOffset At, Band<DegreesPlato> Band) ahead) =>
+        new(
+            ahead.At,
+            ValueOf(ahead.Band.Likely),
+            (ValueOf(ahead.Band.Low80), ValueOf(ahead.Band.High80)),
+            (ValueOf(ahead.Band.Low95), ValueOf(ahead.Band.High95))
         );
+
+    private double ValueOf(DegreesPlato extract) => IsPlato ? extract.Value : ForecastWords.GravityOf(extract).Value;
 
     private double ValueOf(SpecificGravity gravity) =>
         IsPlato && DegreesPlato.From(gravity).Gives(out var plato) ? plato.Value : gravity.Value;

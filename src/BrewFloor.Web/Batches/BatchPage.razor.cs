@@ -1,3 +1,5 @@
+using BrewFloor.Brewing;
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 using BrewFloor.Store.Log;
 using BrewFloor.Web.Jobs;
@@ -18,6 +20,7 @@ public sealed partial class BatchPage(
 )
 {
     private ShownBatch? _batch;
+    private Outcome<BatchForecast>? _forecast;
     private IReadOnlyDictionary<Guid, string> _codes = new Dictionary<Guid, string>();
     private IReadOnlyList<ShownJob> _jobs = [];
     private IReadOnlyList<ShownCulture> _yeast = [];
@@ -37,6 +40,8 @@ public sealed partial class BatchPage(
     [CascadingParameter]
     public required HttpContext Http { get; set; }
 
+    private BatchForecast? Forecast => _forecast is { IsDone: true } outcome ? outcome.Value : null;
+
     private IEnumerable<string> Tanks =>
         _batch!.State.InTanks.Select(tank => _codes.GetValueOrDefault(tank.TankId)).OfType<string>();
 
@@ -52,6 +57,7 @@ public sealed partial class BatchPage(
         _now = view.Now;
         var (thing, state) = view.Floor.Batches[0];
         _batch = new ShownBatch(thing, state, view.Floor.Rules, view.Now);
+        _forecast = state.ForecastOf(thing, view.Floor.Rules, view.Now);
         _codes = view.Floor.Tanks.ToDictionary(tank => tank.Thing.Id, tank => tank.Thing.Code);
         _jobs =
         [

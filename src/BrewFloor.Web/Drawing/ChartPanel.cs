@@ -20,6 +20,9 @@ public sealed record ChartPanel(
     /// <summary>Horizontal lines with their words: set points, targets, limits.</summary>
     public IReadOnlyList<ChartLevel> Levels { get; init; } = [];
 
+    /// <summary>What is still to come, with how sure it is; in time order.</summary>
+    public IReadOnlyList<ChartForecast> Forecast { get; init; } = [];
+
     /// <summary>Px.</summary>
     public double Height { get; init; } = 220;
 }
@@ -34,6 +37,14 @@ public enum ChartKind
 
 /// <summary>A reading. A doubtful one says why; it is shown, but the line leaves it out.</summary>
 public sealed record ChartReading(DateTimeOffset At, double Value, bool IsDoubtful = false, string? Why = null);
+
+/// <summary>A moment still to come: the likely value, and where it lies four times of five and 19 times of 20.</summary>
+public readonly record struct ChartForecast(
+    DateTimeOffset At,
+    double Likely,
+    (double Low, double High) In80,
+    (double Low, double High) In95
+);
 
 /// <summary>A time without readings that should have been there.</summary>
 public readonly record struct ChartGap(DateTimeOffset From, DateTimeOffset Until);
@@ -68,4 +79,8 @@ public sealed record ChartWords(
     string Table,
     string When,
     string Doubtful
-);
+)
+{
+    /// <summary>In the key: what the dashed line in its band is.</summary>
+    public string Forecast { get; init; } = "";
+}

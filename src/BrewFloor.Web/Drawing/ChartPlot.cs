@@ -39,6 +39,7 @@ internal sealed class ChartPlot(ChartPanel panel, ChartScale scale)
             svg.Path("grid", $"M0 {scale.Y(tick)}H{ChartScale.Width}");
         }
 
+        Bands(svg);
         foreach (var level in panel.Levels)
         {
             var look = level.Kind.ToString().ToLowerInvariant();
@@ -74,6 +75,25 @@ internal sealed class ChartPlot(ChartPanel panel, ChartScale scale)
 
         return run.Count > 0 ? [.. runs, run] : runs;
     }
+
+    // The wide band first, the narrow one on it, the likely course on both.
+    private void Bands(SvgText svg)
+    {
+        if (panel.Forecast.Count < 2)
+        {
+            return;
+        }
+
+        svg.Path("band95", $"M{Band(f => f.In95)}z");
+        svg.Path("band80", $"M{Band(f => f.In80)}z");
+        svg.Path("forecast", $"M{Course(panel.Forecast, f => f.Likely)}");
+    }
+
+    private string Band(Func<ChartForecast, (double Low, double High)> of) =>
+        $"{Course(panel.Forecast, f => of(f).High)}L{Course(panel.Forecast.Reverse(), f => of(f).Low)}";
+
+    private string Course(IEnumerable<ChartForecast> forecast, Func<ChartForecast, double> of) =>
+        string.Join('L', forecast.Select(f => $"{Px.Of(scale.X(f.At))} {Px.Of(scale.Y(of(f)))}"));
 
     private void Line(SvgText svg)
     {

@@ -43,13 +43,17 @@ public sealed partial class GravityChart
     {
         var times = Panels.SelectMany(panel => panel.Readings).Select(r => r.At).Concat(Events.Select(e => e.At));
         _from = times.Append(Now).Min().AddHours(-4);
-        _until = Until ?? Now + ((Now - _from) * .08);
+        var ahead = Panels.SelectMany(panel => panel.Forecast).Select(f => f.At);
+        _until = Until ?? ahead.Append(Now + ((Now - _from) * .08)).Max();
         _plots =
         [
             .. Panels.Select(panel => new ChartPlot(
                 panel,
                 ChartScale.Around(
-                    panel.Readings.Select(r => r.Value).Concat(panel.Levels.Select(l => l.Value)),
+                    panel
+                        .Readings.Select(r => r.Value)
+                        .Concat(panel.Levels.Select(l => l.Value))
+                        .Concat(panel.Forecast.SelectMany(f => (double[])[f.In95.Low, f.In95.High])),
                     _from,
                     _until,
                     panel.Height

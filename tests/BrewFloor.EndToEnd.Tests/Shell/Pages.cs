@@ -83,6 +83,7 @@ internal static class Pages
         "/{**path:file}",
         "/api/v1/batches",
         "/api/v1/batches/{number:int}",
+        "/api/v1/batches/{number:int}/forecast",
         "/api/v1/calculate",
         "/api/v1/calculate/{name}",
         "/api/v1/cultures",

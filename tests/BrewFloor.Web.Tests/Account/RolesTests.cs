@@ -24,6 +24,7 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/{**path:file}"] = Nobody, // the same, and only before the app is published
         ["/api/v1/batches"] = ApiPolicies.Read,
         ["/api/v1/batches/{number:int}"] = ApiPolicies.Read,
+        ["/api/v1/batches/{number:int}/forecast"] = ApiPolicies.Read,
         ["/api/v1/calculate"] = ApiPolicies.Read,
         ["GET /api/v1/calculate/{name}"] = ApiPolicies.Read,
         ["POST /api/v1/calculate/{name}"] = ApiPolicies.Read, // nothing is stored

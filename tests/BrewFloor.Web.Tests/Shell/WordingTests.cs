@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using BrewFloor.Brewing.Forecast;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.House;
@@ -49,6 +50,8 @@ public partial class WordingTests
         ["yeast-"] = KeysGiven("YeastWords"),
         ["doctor-of-"] = ["backup", "backup-disk", "clock", "database", "disk", "proxy", "zones"],
         ["doctor-is-"] = [.. Enum.GetNames<Health>().Select(name => name.ToLowerInvariant())],
+        ["forecast-sign-"] = Enum.GetNames<SignKind>(),
+        ["forecast-on-"] = Enum.GetNames<OutlookBasis>(),
         ["restore-said-"] = [.. SetupRestorePage.Codes, "other"],
         ["doctor-says-"] = FindingCodes,
     };

@@ -1,0 +1,73 @@
+using System.Text.Json.Nodes;
+using BrewFloor.Brewing;
+using BrewFloor.Brewing.Extract;
+using BrewFloor.Brewing.Forecast;
+using BrewFloor.Domain.Batches;
+using BrewFloor.Web.Batches;
+using BrewFloor.Web.Shell;
+
+namespace BrewFloor.Web.Api;
+
+/// <summary>The forecast of a batch as programs see it; where there is none, why.</summary>
+internal static class ShownForecast
+{
+    public static JsonObject Of(int number, Outcome<BatchForecast> outcome, DateTimeOffset now, Wording words)
+    {
+        var shown = new JsonObject { ["number"] = number };
+        if (!outcome.Gives(out var forecast))
+        {
+            shown["forecast"] = null;
+            shown["why"] = outcome.Refusal!.Code;
+            shown["text"] = words.Say(outcome.Refusal);
+            return shown;
+        }
+
+        shown["forecast"] = Of(forecast, now, words);
+        return shown;
+    }
+
+    private static JsonObject Of(BatchForecast forecast, DateTimeOffset now, Wording words) =>
+        new()
+        {
+            ["basis"] = Shown.Of(forecast.Outlook.Basis),
+            ["readings"] = forecast.Readings.Count,
+            ["pitched"] = Shown.Of(forecast.Pitched),
+            ["assumed"] = new JsonArray([.. ForecastWords.Assumed(forecast, words).Select(text => (JsonNode)text)]),
+            ["final"] = Gravities(forecast.Outlook.Final),
+            ["done"] = Band(forecast.Outlook.Done, time => Shown.Of(forecast.At(time))),
+            ["in_a_day"] = Gravities(forecast.Outlook.InADay),
+            ["signs"] = new JsonArray([.. forecast.Outlook.Signs.Select(sign => Of(forecast, sign, words))]),
+            ["curve"] = new JsonArray([.. ForecastWords.Ahead(forecast, now).Select(Of)]),
+        };
+
+    private static JsonObject Of(BatchForecast forecast, Sign sign, Wording words) =>
+        new()
+        {
+            ["kind"] = Shown.Of(sign.Kind),
+            ["entry"] = forecast.Readings[sign.Reading - 1].Moment.Entry.ToString(),
+            ["seen"] = ApiQuantities.Shown(sign.Seen.Value, sign.Kind is SignKind.Stuck ? "°P/d" : "°P"),
+            ["expected"] = ApiQuantities.Shown(sign.Expected.Value, "°P"),
+            ["error"] = ApiQuantities.Shown(sign.Error.Value, sign.Kind is SignKind.Stuck ? "°P/d" : "°P"),
+            ["text"] = ForecastWords.Say(forecast, sign, words),
+        };
+
+    private static JsonObject Of((DateTimeOffset At, Band<DegreesPlato> Band) ahead)
+    {
+        var shown = Gravities(ahead.Band);
+        shown["at"] = Shown.Of(ahead.At);
+        return shown;
+    }
+
+    private static JsonObject Gravities(Band<DegreesPlato> band) =>
+        Band(band, extract => ApiQuantities.Shown(Math.Round(ForecastWords.GravityOf(extract).Value, 5), "SG"));
+
+    private static JsonObject Band<T>(Band<T> band, Func<T, JsonNode?> shown) =>
+        new()
+        {
+            ["likely"] = shown(band.Likely),
+            ["low_80"] = shown(band.Low80),
+            ["high_80"] = shown(band.High80),
+            ["low_95"] = shown(band.Low95),
+            ["high_95"] = shown(band.High95),
+        };
+}

@@ -1,0 +1,129 @@
+using System.Net;
+using System.Text.Json.Nodes;
+using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.People;
+using BrewFloor.Domain.Tanks;
+using BrewFloor.Domain.Yeast;
+using BrewFloor.Web.Shell;
+using BrewFloor.Web.Tests.Api;
+using static BrewFloor.Store.Tests.Postgres.FreshFloor;
+
+namespace BrewFloor.Web.Tests.Batches;
+
+/// <summary>The forecast on the page of a batch, and for programs.</summary>
+public sealed class ForecastTests(FloorApp app) : IClassFixture<FloorApp>
+{
+    private static readonly (double HoursAgo, double Gravity)[] Falling =
+    [
+        (70, 1.047),
+        (52, 1.040),
+        (40, 1.031),
+        (28, 1.022),
+        (20, 1.018),
+        (10, 1.036), // read from the wrong tank
+        (4, 1.013),
+    ];
+
+    private static int _tanks;
+
+    [Fact]
+    public async Task The_page_draws_it_in_its_bands_and_says_end_time_and_what_looks_wrong()
+    {
+        var number = await FermentingAsync(Falling);
+
+        var page = await app.As(Role.Viewer).PageAsync($"/batches/{number}");
+
+        var said = page.QuerySelector("#forecast")!.TextContent;
+        Assert.Contains("From 7 readings", said, StringComparison.Ordinal);
+        Assert.Contains("is 1.036; all others say", said, StringComparison.Ordinal);
+        Assert.NotNull(page.QuerySelector(".plot .band95"));
+        Assert.NotNull(page.QuerySelector(".plot .band80"));
+        Assert.NotNull(page.QuerySelector(".plot .dot-in"));
+    }
+
+    [Fact]
+    public async Task Programs_get_it_with_its_bands_its_curve_and_its_signs()
+    {
+        var number = await FermentingAsync(Falling);
+        using var program = await app.WithTokenAsync("read");
+
+        var forecast = (await program.ReadAsync($"/batches/{number}/forecast"))["forecast"]!;
+
+        var final = forecast["final"]!;
+        Assert.Equal("readings", forecast.Text("basis"));
+        Assert.InRange(Value(final["likely"]), 1.008, 1.013);
+        Assert.True(
+            Value(final["low_95"]) < Value(final["low_80"]) && Value(final["high_80"]) < Value(final["high_95"])
+        );
+        Assert.NotNull(forecast["done"]!["likely"]);
+        Assert.Equal("doubtful-reading", Assert.Single(forecast["signs"]!.AsArray()).Text("kind"));
+        Assert.Equal(25, forecast["curve"]!.AsArray().Count);
+    }
+
+    [Fact]
+    public async Task Where_nothing_is_foretold_it_says_why()
+    {
+        var number = await FermentingAsync([], pitched: false);
+        using var program = await app.WithTokenAsync("read");
+
+        var none = await program.ReadAsync($"/batches/{number}/forecast");
+        var page = await app.As(Role.Viewer).PageAsync($"/batches/{number}");
+
+        Assert.Null(none["forecast"]);
+        Assert.Equal("not-fermenting", none.Text("why"));
+        Assert.Equal(Reader.Stranger["refusal.not-fermenting"], none.Text("text"));
+        Assert.Null(page.QuerySelector("#forecast"));
+        await (await program.GetAsync("/api/v1/batches/4711/forecast", FloorApp.Stop)).HearAsync(
+            HttpStatusCode.NotFound
+        );
+    }
+
+    private static double Value(JsonNode? quantity) => quantity!["value"]!.GetValue<double>();
+
+    private async Task<int> FermentingAsync((double HoursAgo, double Gravity)[] read, bool pitched = true)
+    {
+        var tank = await app.TankAsync($"V{Interlocked.Increment(ref _tanks)}");
+        var batch = Guid.CreateVersion7();
+        await app.AppendAsync(
+            new Filled(tank.Id, batch, UnitsNet.Volume.FromLiters(900))
+            {
+                Id = NewId(),
+                At = Ago(80),
+                NewBatch = new(batch, "Harvest Ale", "Pale ale", BeerKind.Ale)
+                {
+                    OriginalGravity = Brewing.Extract.SpecificGravity.Of(1.048),
+                    LimitOfAttenuation = Brewing.Extract.SpecificGravity.Of(1.010),
+                },
+            }
+        );
+        if (pitched)
+        {
+            await app.AppendAsync(
+                new Pitched(tank.Id, batch, [])
+                {
+                    Id = NewId(),
+                    At = Ago(78),
+                    Words = "dry yeast",
+                }
+            );
+        }
+
+        foreach (var (hours, gravity) in read)
+        {
+            await app.AppendAsync(
+                new GravityTaken(
+                    tank.Id,
+                    batch,
+                    new GravityRead(gravity, GravityScale.Sg2020, Instrument.DensityMeter, null)
+                )
+                {
+                    Id = NewId(),
+                    At = Ago(hours),
+                }
+            );
+        }
+
+        var view = await app.Get<Store.Log.FloorReader>().BatchesAsync(null, 50, FloorApp.Stop);
+        return view.Floor.Batches.First(known => known.Thing.Id == batch).Thing.Number;
+    }
+}
