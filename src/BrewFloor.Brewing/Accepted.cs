@@ -11,7 +11,7 @@ internal static class Accepted
 
     /// <summary>Nothing, or the refusal when a value is outside a range (not a number is outside every range).</summary>
     public static Refusal? Between(double from, double to, double value, string what, string unit = "") =>
-        value >= from && value <= to ? null : new Refusal("out-of-range", what, Up(from), Down(to), unit);
+        value >= from && value <= to ? null : Outside(from, to, what, unit);
 
     /// <summary>Nothing, or the refusal of a volume that is negative or larger than any tank.</summary>
     public static Refusal? Litres(Volume volume, string what) => Between(0, MostLitres, volume.Liters, what, "L");
@@ -28,6 +28,10 @@ internal static class Accepted
 
     /// <summary>As written in five decimals; a computed end is rounded into the range, to 0.01.</summary>
     public static string Down(double to) => Text(IsRound(to) ? to : Math.Floor(to * 100) / 100);
+
+    // Apart, so that asking is short enough to be inlined.
+    private static Refusal Outside(double from, double to, string what, string unit) =>
+        new("out-of-range", what, Up(from), Down(to), unit);
 
     private static bool IsRound(double value) => Math.Round(value, 5).Equals(value);
 

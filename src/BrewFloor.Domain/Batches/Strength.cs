@@ -11,7 +11,7 @@ public static class Strength
     public static Outcome<Attenuation>? Of(BatchState batch) =>
         batch is { OriginalGravity: { } original, Gravities: [.., var latest] }
             ? Attenuation.From(original, latest.Gravity)
-            : null;
+            : default(Outcome<Attenuation>?);
 
     /// <summary>Apparent extract in °P; what lies outside the sucrose tables is read at their end.</summary>
     internal static double Plato(SpecificGravity gravity) =>

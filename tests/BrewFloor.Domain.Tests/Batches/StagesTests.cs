@@ -69,7 +69,7 @@ public class StagesTests
         // check EX-12: 12.0 °P to 2.5 °P is 5.07 % by volume
         var batch = After(FilledAt(1.04836).On(0), Gravity(1.00977).On(9)).Of(Batch118);
 
-        Assert.Equal(5.07, Strength.Of(batch)!.Value.AlcoholByVolume.Percent, 0.01);
+        Assert.Equal(5.07, Strength.Of(batch)!.Value.Value.AlcoholByVolume.Percent, 0.01);
         Assert.Null(Strength.Of(After(Filled().On(0), Gravity(1.010).On(9)).Of(Batch118)));
     }
 
