@@ -28,6 +28,7 @@ internal static class FullBench
         ["past"] = PastAsync,
         ["growth"] = GrowthAsync,
         ["start"] = static (_, stop) => StartBench.RunAsync(stop),
+        ["science"] = static (_, _) => ScienceBench.RunAsync(),
     };
 
     public static async Task<int> RunAsync(string[] words)
