@@ -49,15 +49,20 @@ internal static class EmptyPlace
         }
     }
 
-    /// <summary>The app would go on with what it read before.</summary>
-    /// <exception cref="PrivateServerProblem">Somebody else uses the database.</exception>
+    /// <summary>The app would go on with what it read before. The server lists a closed connection for a moment longer.</summary>
+    /// <exception cref="PrivateServerProblem">Somebody else uses the database, and still does after two seconds.</exception>
     public static async Task DemandAloneAsync(string owner, CancellationToken stop)
     {
         await using var connection = Connections.Alone(owner);
         await connection.OpenAsync(stop);
-        if (await AskAsync<long>(connection, Others, stop) > 0)
+        for (var looks = 0; await AskAsync<long>(connection, Others, stop) > 0; looks++)
         {
-            throw BackupProblems.InUse();
+            if (looks == 20)
+            {
+                throw BackupProblems.InUse();
+            }
+
+            await Task.Delay(TimeSpan.FromMilliseconds(100), stop);
         }
     }
 
