@@ -44,6 +44,9 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
     /// <summary>What this test's app has in place of its own.</summary>
     public Action<IServiceCollection>? Instead { get; init; }
 
+    /// <summary>The path it stands below.</summary>
+    public string? Below { get; init; }
+
     /// <summary>The one whose place this one takes, on the same folder and database.</summary>
     public FloorApp? Before { get; init; }
 
@@ -208,6 +211,7 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
         builder.UseSetting("ConnectionStrings:BrewFloorOwner", _connections.Owner);
         builder.UseSetting("data", Folder);
         builder.UseSetting("port", "0");
+        builder.UseSetting(BasePath.Variable, Below);
         builder.ConfigureTestServices(services => Instead?.Invoke(services));
     }
 

@@ -106,7 +106,7 @@ public static class AccountSetup
                     }
 
                     await http.SignOutAsync(CookieAuthenticationDefaults.AuthenticationScheme);
-                    return Results.LocalRedirect("/sign-in");
+                    return Results.LocalRedirect("~/sign-in");
                 }
             )
             .RequireAuthorization(Policies.Viewer);
@@ -126,7 +126,7 @@ public static class AccountSetup
                         await invites.RevokeAsync(id, clock.GetUtcNow(), http.RequestAborted);
                     }
 
-                    return Results.LocalRedirect("/people");
+                    return Results.LocalRedirect("~/people");
                 }
             )
             .RequireAuthorization(Policies.Owner);
@@ -148,7 +148,7 @@ public static class AccountSetup
                             .ExistsAsync(context.RequestAborted);
                     if (!hasOwner)
                     {
-                        context.Response.Redirect("/setup");
+                        context.Response.Redirect(context.Request.PathBase + "/setup");
                         return;
                     }
                 }
@@ -162,7 +162,7 @@ public static class AccountSetup
                         is null
                 )
                 {
-                    context.Response.Redirect("/me/password");
+                    context.Response.Redirect(context.Request.PathBase + "/me/password");
                     return;
                 }
 

@@ -56,7 +56,7 @@ public sealed partial class InvitePage(
         switch (await arrivals.WithPasswordAsync(Http, Secret, name, Input.Password!))
         {
             case InviteUse.Welcome:
-                navigation.NavigateTo("/");
+                navigation.NavigateTo("");
                 break;
             case InviteUse.NameTaken:
                 _problem = "invite-name-taken";

@@ -25,7 +25,7 @@ public sealed partial class MePage(Wording wording, Accounts accounts, SignIns s
             await signIns.SignInAsync(Http, account);
         }
 
-        navigation.NavigateTo("/more");
+        navigation.NavigateTo("more");
     }
 
     public sealed class UnitsInput

@@ -27,10 +27,10 @@ internal static class PasskeyEndpoints
     private static async Task<IResult> SignInAsync(HttpContext http, PasskeyDoor door, SignIns signIns)
     {
         var form = await http.Request.ReadFormAsync(http.RequestAborted);
-        var back = LocalPaths.Safe(form["returnUrl"]);
+        var back = LocalPaths.Safe(form["returnUrl"], http);
         if (await door.UsedAsync(http, form["credential"], form["state"]) is not { } person)
         {
-            return Results.LocalRedirect($"/sign-in?passkey=failed&returnUrl={Uri.EscapeDataString(back)}");
+            return Results.LocalRedirect($"~/sign-in?passkey=failed&returnUrl={Uri.EscapeDataString(back)}");
         }
 
         await signIns.SignInAsync(http, person);
@@ -46,7 +46,7 @@ internal static class PasskeyEndpoints
         var made = await door.MadeAsync(http, form["credential"], form["state"]);
         if (made is null || made.Person != Policies.IdOf(http.User))
         {
-            return Results.LocalRedirect("/me/access?passkey=failed");
+            return Results.LocalRedirect("~/me/access?passkey=failed");
         }
 
         await passkeys.AddAsync(
@@ -54,7 +54,7 @@ internal static class PasskeyEndpoints
             PasskeyPeople.ToPasskey(made.Info, NameOf(http, form["name"])),
             http.RequestAborted
         );
-        return Results.LocalRedirect("/me/access");
+        return Results.LocalRedirect("~/me/access");
     }
 
     private static async Task<IResult> RemoveAsync(HttpContext http, Passkeys passkeys)
@@ -66,7 +66,7 @@ internal static class PasskeyEndpoints
             await passkeys.RemoveAsync(Policies.IdOf(http.User), id, http.RequestAborted);
         }
 
-        return Results.LocalRedirect("/me/access");
+        return Results.LocalRedirect("~/me/access");
     }
 
     private static async Task<IResult> EndAsync(HttpContext http, Sessions sessions, TimeProvider clock)
@@ -75,7 +75,7 @@ internal static class PasskeyEndpoints
         Guid? only = Guid.TryParse(form["id"], out var id) ? id : null;
         var but = only is null ? SignIns.SessionOf(http.User) : null;
         await sessions.EndAsync(Policies.IdOf(http.User), only, but, clock.GetUtcNow(), http.RequestAborted);
-        return Results.LocalRedirect("/me/access");
+        return Results.LocalRedirect("~/me/access");
     }
 
     private static async Task<IResult> AskInvitedAsync(
@@ -111,11 +111,11 @@ internal static class PasskeyEndpoints
             made.Name,
             PasskeyPeople.ToPasskey(made.Info, NameOf(http, ""))
         );
-        return used is InviteUse.Welcome ? Results.LocalRedirect("/")
+        return used is InviteUse.Welcome ? Results.LocalRedirect("~/")
             : used is InviteUse.NameTaken ? Back("taken")
             : Back("failed");
 
-        IResult Back(string why) => Results.LocalRedirect($"/invite/{Uri.EscapeDataString(secret)}?passkey={why}");
+        IResult Back(string why) => Results.LocalRedirect($"~/invite/{Uri.EscapeDataString(secret)}?passkey={why}");
     }
 
     // What it is on: said, or as the browser tells.

@@ -41,7 +41,7 @@ public sealed partial class PasswordPage(
             await signIns.SignInAnewAsync(Http, changed);
         }
 
-        navigation.NavigateTo("/");
+        navigation.NavigateTo("");
     }
 
     public sealed class PasswordInput

@@ -55,14 +55,14 @@ public sealed partial class PersonPage(
         }
         else
         {
-            navigation.NavigateTo("/people");
+            navigation.NavigateTo("people");
         }
     }
 
     private async Task EndAsync()
     {
         await sessions.EndAsync(Id, only: null, but: null, clock.GetUtcNow(), Http.RequestAborted);
-        navigation.NavigateTo($"/people/{Id}");
+        navigation.NavigateTo($"people/{Id}");
     }
 
     private async Task ResetAsync()

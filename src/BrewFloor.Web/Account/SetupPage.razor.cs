@@ -68,7 +68,7 @@ public sealed partial class SetupPage(
         }
 
         await signIns.SignInAsync(Http, owner);
-        navigation.NavigateTo("/");
+        navigation.NavigateTo("");
     }
 
     private string? ProblemWith(SetupInput input) =>

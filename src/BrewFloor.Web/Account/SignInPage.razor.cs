@@ -21,7 +21,7 @@ public sealed partial class SignInPage(Wording wording, SignIns signIns, Navigat
     [CascadingParameter]
     public required HttpContext Http { get; set; }
 
-    private string Back => LocalPaths.Safe(ReturnUrl);
+    private string Back => LocalPaths.Safe(ReturnUrl, Http);
 
     protected override void OnInitialized() => Input ??= new();
 
@@ -38,7 +38,7 @@ public sealed partial class SignInPage(Wording wording, SignIns signIns, Navigat
         {
             case SignInTry.Welcome(var account):
                 await signIns.SignInAsync(Http, account);
-                navigation.NavigateTo(account.MustChangePassword ? "/me/password" : Back);
+                navigation.NavigateTo(account.MustChangePassword ? "me/password" : Back);
                 break;
             case SignInTry.Locked(var until):
                 _problem = wording["sign-in-locked", new Domain.Log.Number("until", until)];

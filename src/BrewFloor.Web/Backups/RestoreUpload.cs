@@ -36,7 +36,7 @@ internal static class RestoreUpload
     {
         if (await first.ExistsAsync(http.RequestAborted))
         {
-            return Results.Redirect("/setup");
+            return Results.Redirect("~/setup");
         }
 
         var file = Path.Combine(options.DataFolder, $"upload-{Guid.CreateVersion7():N}.part");
@@ -64,10 +64,10 @@ internal static class RestoreUpload
         }
 
         restart.AskSoon();
-        return Results.Redirect("/setup/restore?said=done");
+        return Results.Redirect("~/setup/restore?said=done");
     }
 
-    private static IResult Again(string code) => Results.Redirect($"/setup/restore?said={Uri.EscapeDataString(code)}");
+    private static IResult Again(string code) => Results.Redirect($"~/setup/restore?said={Uri.EscapeDataString(code)}");
 
     private static async Task<Passphrase> ReadAsync(HttpContext http, SetupToken token, string file)
     {

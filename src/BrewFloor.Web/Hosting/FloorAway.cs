@@ -121,13 +121,13 @@ internal static class FloorAway
 
         var again =
             kept.Length == 0
-                ? $"""<p><a class="press" href="{Encode(context.Request.Path + context.Request.QueryString)}">{Encode(Words["away-again"])}</a></p>"""
+                ? $"""<p><a class="press" href="{Encode(LocalPaths.Here(context))}">{Encode(Words["away-again"])}</a></p>"""
                 : $"""<form method="post">{kept}{Shown(typed)}<button class="press">{Encode(Words["away-again"])}</button></form>""";
         return $"""
             <!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
             <title>{Encode(
                 said[0]
-            )} · BrewFloor</title><link rel="stylesheet" href="/tokens.css"><link rel="stylesheet" href="/floor.css"></head>
+            )} · BrewFloor</title><link rel="stylesheet" href="{context.Request.PathBase}/tokens.css"><link rel="stylesheet" href="{context.Request.PathBase}/floor.css"></head>
             <body><main id="main" class="narrow"><div class="objection stop" role="alert"><h1>{Encode(
                 said[0]
             )}</h1>

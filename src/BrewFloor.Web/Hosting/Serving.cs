@@ -107,6 +107,7 @@ public static class Serving
 
     private static void UseFloor(WebApplication app)
     {
+        app.UseBasePath(BasePath.Parse(app.Configuration[BasePath.Variable]));
         app.UseProxySeen();
         app.UseForwardedHeaders();
         app.UseResponseCompression();

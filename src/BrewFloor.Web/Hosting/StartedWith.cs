@@ -13,6 +13,7 @@ internal sealed record StartedWith(string Name, string? Value, string? Origin)
         "BREWFLOOR_BACKUP_HOUR",
         "BREWFLOOR_BACKUP_KEEP",
         "BREWFLOOR_BACKUP_PASSPHRASE_FILE",
+        BasePath.Variable,
         "BREWFLOOR_PGBIN",
         "BREWFLOOR_PGUSER",
         FloorSecret.FileVariable,

@@ -34,6 +34,7 @@ internal static class Themes
                                 HttpOnly = true,
                                 IsEssential = true,
                                 MaxAge = TimeSpan.FromDays(400),
+                                Path = $"{http.Request.PathBase}/",
                                 SameSite = SameSiteMode.Lax,
                                 Secure = http.Request.IsHttps,
                             }
@@ -41,18 +42,11 @@ internal static class Themes
                     }
                     else
                     {
-                        http.Response.Cookies.Delete(Cookie);
+                        http.Response.Cookies.Delete(Cookie, new CookieOptions { Path = $"{http.Request.PathBase}/" });
                     }
 
-                    return Results.LocalRedirect(LocalPaths.Safe(back));
+                    return Results.LocalRedirect(LocalPaths.Safe(back, http));
                 }
             )
             .AllowAnonymous();
-}
-
-/// <summary>Where a form may send somebody back to: a page of this house, never elsewhere.</summary>
-internal static class LocalPaths
-{
-    public static string Safe(string? path) =>
-        path is ['/', ..] and not ['/', '/' or '\\', ..] && !path.Any(char.IsControl) ? path : "/";
 }

@@ -24,7 +24,7 @@ internal static class JobEndpoints
                         );
                     }
 
-                    return Results.LocalRedirect(LocalPaths.Safe(back));
+                    return Results.LocalRedirect(LocalPaths.Safe(back, http));
                 }
             )
             .RequireAuthorization(Policies.Helper);

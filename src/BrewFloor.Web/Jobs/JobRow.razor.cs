@@ -1,6 +1,7 @@
 using BrewFloor.Domain.Jobs;
 using BrewFloor.Web.Account;
 using BrewFloor.Web.Drawing;
+using BrewFloor.Web.Hosting;
 using BrewFloor.Web.Shell;
 using Microsoft.AspNetCore.Components;
 
@@ -36,7 +37,7 @@ public sealed partial class JobRow(Wording wording)
 
     private bool IsMine => Shown.Open.TakenBy == Policies.IdOf(Http.User);
 
-    private string Back => Http.Request.Path + Http.Request.QueryString;
+    private string Back => LocalPaths.Here(Http);
 
     // The entry that gets it done.
     private string? DoHref => JobWays.HrefOf(Shown);

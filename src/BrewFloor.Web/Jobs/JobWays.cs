@@ -25,12 +25,12 @@ public static class JobWays
     {
         if (open.Job.Rule is "answer-for-it")
         {
-            return $"/entries/{open.Job.Cause}/answer";
+            return $"entries/{open.Job.Cause}/answer";
         }
 
         return Kinds.GetValueOrDefault(open.Job.Rule) is not { } kind ? null
-            : open.Job.Subject.Kind is SubjectKind.Culture ? $"/yeast/{open.CultureNumber}/log/{kind}"
-            : open.TankCode is { } code ? $"/tanks/{code}/log/{kind}"
+            : open.Job.Subject.Kind is SubjectKind.Culture ? $"yeast/{open.CultureNumber}/log/{kind}"
+            : open.TankCode is { } code ? $"tanks/{code}/log/{kind}"
             : null;
     }
 }

@@ -55,7 +55,7 @@ public sealed partial class PutOffPage(
         }
 
         await keeper.PutOffAsync(Id, at, Input.Why!, Policies.IdOf(Http.User), Http.RequestAborted);
-        navigation.NavigateTo("/jobs");
+        navigation.NavigateTo("jobs");
     }
 
     public sealed class PutOffInput

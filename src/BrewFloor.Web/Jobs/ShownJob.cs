@@ -26,8 +26,8 @@ public sealed record ShownJob(OpenJob Open)
 
     /// <summary>Where its subject has its page.</summary>
     public string? Home =>
-        TankCode is { } code ? $"/tanks/{code}"
-        : Job.Subject.Kind is SubjectKind.Culture ? $"/yeast/{CultureNumber}"
-        : Job.Subject.Kind is SubjectKind.Batch ? $"/batches/{BatchNumber}"
+        TankCode is { } code ? $"tanks/{code}"
+        : Job.Subject.Kind is SubjectKind.Culture ? $"yeast/{CultureNumber}"
+        : Job.Subject.Kind is SubjectKind.Batch ? $"batches/{BatchNumber}"
         : null;
 }

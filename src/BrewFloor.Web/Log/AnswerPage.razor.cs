@@ -58,7 +58,7 @@ public sealed partial class AnswerPage(
         switch (await log.AppendAsync(new LogRequest(answered, Policies.AuthorOf(Http.User)), Http.RequestAborted))
         {
             case Appended.Stored:
-                navigation.NavigateTo("/jobs");
+                navigation.NavigateTo("jobs");
                 break;
             case Appended.Refused(var judged):
                 Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;

@@ -101,7 +101,7 @@ public sealed partial class CorrectPage(
         switch (await log.AppendAsync(request, Http.RequestAborted))
         {
             case Appended.Stored:
-                navigation.NavigateTo(_line.TankCode is { } code ? $"/tanks/{code}?logged={Id}#logged" : "/");
+                navigation.NavigateTo(_line.TankCode is { } code ? $"tanks/{code}?logged={Id}#logged" : "");
                 break;
             case Appended.Refused(var judged):
                 Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;

@@ -56,7 +56,7 @@ public sealed partial class EntryPage(
         && Kind is not "allowed"
         && _verdict is { } verdict
         && Stops.Allowable(verdict) is { Count: > 0 } codes
-            ? $"/tanks/{tank.Code}/log/allowed?kind={Kind}&codes={string.Join(',', codes)}"
+            ? $"tanks/{tank.Code}/log/allowed?kind={Kind}&codes={string.Join(',', codes)}"
             : null;
 
     private string Title => _floor?.Tank is { } tank ? $"{tank.Code} · {Verb}" : Verb;
@@ -158,10 +158,10 @@ public sealed partial class EntryPage(
     }
 
     private string Home =>
-        _floor!.Culture is { } culture ? $"/yeast/{culture.Number}"
-        : _floor.Tank is { } tank ? $"/tanks/{tank.Code}"
-        : BatchNumber is { } number ? $"/batches/{number}"
-        : "/yeast";
+        _floor!.Culture is { } culture ? $"yeast/{culture.Number}"
+        : _floor.Tank is { } tank ? $"tanks/{tank.Code}"
+        : BatchNumber is { } number ? $"batches/{number}"
+        : "yeast";
 
     // A link may bring values along: "allow beforehand" knows which entry was stopped.
     private IReadOnlyList<Field> Prefilled(IReadOnlyList<Field> fields) =>

@@ -1,3 +1,5 @@
+using BrewFloor.Web.Hosting;
+
 namespace BrewFloor.Web.Log;
 
 /// <summary>Whoever goes back finds the very form that was sent, with the ids in it: sending it again is no second entry.</summary>
@@ -23,6 +25,6 @@ internal static class SentForms
 
     /// <summary>Where the form is sent: another address than its own, as sending to its own would make a browser forget it.</summary>
     public static string AddressOf(HttpContext http) =>
-        http.Request.Path
+        LocalPaths.Page(http)
         + (http.Request.Query.ContainsKey(Sent) ? http.Request.QueryString : http.Request.QueryString.Add(Sent, "1"));
 }

@@ -67,7 +67,7 @@ public sealed partial class StrikePage(
         switch (await log.AppendAsync(new LogRequest(struck, Policies.AuthorOf(Http.User)), Http.RequestAborted))
         {
             case Appended.Stored:
-                navigation.NavigateTo(_line!.TankCode is { } code ? $"/tanks/{code}" : "/");
+                navigation.NavigateTo(_line!.TankCode is { } code ? $"tanks/{code}" : "");
                 break;
             case Appended.Refused(var judged):
                 Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;

@@ -1,5 +1,6 @@
 using BrewFloor.Store.Jobs;
 using BrewFloor.Web.Account;
+using BrewFloor.Web.Hosting;
 using Microsoft.AspNetCore.Components;
 
 namespace BrewFloor.Web.Shell;
@@ -9,11 +10,11 @@ public sealed partial class FloorLayout(Wording wording, DueJobs jobs, TimeProvi
 {
     private static readonly (string Href, string Key)[] Ways =
     [
-        ("/", "nav-floor"),
-        ("/jobs", "nav-jobs"),
-        ("/batches", "nav-batches"),
-        ("/yeast", "nav-yeast"),
-        ("/more", "nav-more"),
+        ("./", "nav-floor"),
+        ("jobs", "nav-jobs"),
+        ("batches", "nav-batches"),
+        ("yeast", "nav-yeast"),
+        ("more", "nav-more"),
     ];
 
     private int _due;
@@ -23,7 +24,7 @@ public sealed partial class FloorLayout(Wording wording, DueJobs jobs, TimeProvi
 
     private bool IsSignedIn => Policies.RoleOf(Http.User) is not null;
 
-    private string Here => Http.Request.Path + Http.Request.QueryString;
+    private string Here => LocalPaths.Here(Http);
 
     protected override async Task OnInitializedAsync()
     {
@@ -34,7 +35,7 @@ public sealed partial class FloorLayout(Wording wording, DueJobs jobs, TimeProvi
     }
 
     private bool IsHere(string href) =>
-        href is "/"
+        href is "./"
             ? Http.Request.Path == "/" || Http.Request.Path.StartsWithSegments("/tanks", StringComparison.Ordinal)
-            : Http.Request.Path.StartsWithSegments(href, StringComparison.Ordinal);
+            : Http.Request.Path.StartsWithSegments($"/{href}", StringComparison.Ordinal);
 }

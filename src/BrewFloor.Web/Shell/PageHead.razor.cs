@@ -25,5 +25,5 @@ public sealed partial class PageHead(Wording wording, TimeProvider clock)
 
     private string Next => Themes.Chosen(Http) is Themes.Sunlight ? "device" : Themes.Sunlight;
 
-    private string Here => Http.Request.Path + Http.Request.QueryString;
+    private string Here => LocalPaths.Here(Http);
 }

@@ -25,7 +25,7 @@ internal static class FindEndpoint
 
         if (await reader.TankAsync(typed, stop) is { } tank)
         {
-            return $"/tanks/{tank.Floor.Tanks[0].Thing.Code}";
+            return $"~/tanks/{tank.Floor.Tanks[0].Thing.Code}";
         }
 
         if (
@@ -33,19 +33,19 @@ internal static class FindEndpoint
             && await reader.BatchAsync(number, stop) is not null
         )
         {
-            return $"/batches/{number}";
+            return $"~/batches/{number}";
         }
 
         var batches = (await reader.BatchesAsync(before: null, 200, stop)).Floor.Batches;
         if (batches.FirstOrDefault(batch => Has(batch.Thing.Name, typed)).Thing is { } named)
         {
-            return $"/batches/{named.Number}";
+            return $"~/batches/{named.Number}";
         }
 
         var cultures = (await reader.CulturesAsync(stop)).Floor.Cultures;
         return cultures.FirstOrDefault(culture => Has(culture.Thing.Strain, typed)).Thing is { } yeast
-            ? $"/yeast/{yeast.Number}"
-            : $"/not-found?what={Uri.EscapeDataString(typed)}";
+            ? $"~/yeast/{yeast.Number}"
+            : $"~/not-found?what={Uri.EscapeDataString(typed)}";
     }
 
     private static bool Has(string name, string typed) =>

@@ -81,7 +81,7 @@ public sealed partial class TakeOverPage(
                 _verdict = Verdicts.Together(judged);
                 break;
             case Appended.Stored: // now, or by the same form before
-                navigation.NavigateTo("/");
+                navigation.NavigateTo("");
                 break;
             default:
                 Http.Response.StatusCode = StatusCodes.Status409Conflict;

@@ -105,14 +105,14 @@ public sealed partial class TankEditPage(
         switch (edited)
         {
             case Edited.Done:
-                navigation.NavigateTo($"/tanks/{code}");
+                navigation.NavigateTo($"tanks/{code}");
                 break;
             case Edited.Refused(var objections):
                 Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
                 _objections = objections;
                 break;
             case Edited.Overtaken when _tank is null: // the same form twice: it is there already
-                navigation.NavigateTo($"/tanks/{code}");
+                navigation.NavigateTo($"tanks/{code}");
                 break;
             default:
                 Http.Response.StatusCode = StatusCodes.Status409Conflict;

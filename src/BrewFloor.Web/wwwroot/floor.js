@@ -85,7 +85,7 @@ const reload = async () => {
 const live = on => { const mark = document.querySelector('[data-live]'); if (mark && on) mark.textContent = mark.dataset.live || mark.textContent; };
 
 if (document.querySelector('nav.ways') && 'EventSource' in window) {
-  const events = new EventSource('/live');
+  const events = new EventSource('live');
   let wasOpen = false, pending;
   const changed = () => { clearTimeout(pending); pending = setTimeout(reload, 60); };
   events.onopen = () => { if (wasOpen) changed(); wasOpen = true; live(true); }; // what was missed comes right behind

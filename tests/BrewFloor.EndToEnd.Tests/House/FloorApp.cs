@@ -39,7 +39,10 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
     /// <summary>Somebody of each role; without them it is a floor nobody has set up yet.</summary>
     public bool HasPeople { get; init; } = true;
 
-    public string Address => _app.Urls.First();
+    /// <summary>The path it stands below; empty: the root.</summary>
+    public string Below { get; init; } = "";
+
+    public string Address => _app.Urls.First() + Below;
 
     public IServiceProvider Services => _app.Services;
 
@@ -71,6 +74,7 @@ public sealed class FloorApp(TestServer server, Chromium chromium) : IAsyncLifet
                 "--applicationName=BrewFloor.Web",
                 $"--ConnectionStrings:BrewFloor={_database.Application}",
                 $"--ConnectionStrings:BrewFloorOwner={_database.Owner}",
+                $"--{BasePath.Variable}={Below}",
             ]
         );
         await app.StartAsync(stop);

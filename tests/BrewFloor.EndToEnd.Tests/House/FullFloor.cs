@@ -16,7 +16,7 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
     private static readonly Guid FermentingBatch = Guid.CreateVersion7();
     private static readonly Guid FinishedBatch = Guid.CreateVersion7();
 
-    public FloorApp App { get; } = new(server, chromium);
+    public FloorApp App { get; init; } = new(server, chromium);
 
     public IReadOnlyList<string> Codes { get; private set; } = [];
 

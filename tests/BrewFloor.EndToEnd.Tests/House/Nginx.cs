@@ -52,10 +52,18 @@ public sealed class Nginx : IAsyncDisposable
     // Debian keeps it where only root looks.
     private static string Program => File.Exists("/usr/sbin/nginx") ? "/usr/sbin/nginx" : "nginx";
 
-    public static async Task<Nginx> BeforeAsync(CancellationToken stop, params IEnumerable<string> behind)
+    public static Task<Nginx> BeforeAsync(CancellationToken stop, params IEnumerable<string> behind) =>
+        BelowAsync("", stop, behind);
+
+    /// <summary>As the documents say for a floor that stands below a path; nothing answers beside it.</summary>
+    public static async Task<Nginx> BelowAsync(string path, CancellationToken stop, params IEnumerable<string> behind)
     {
         var recipe = await File.ReadAllTextAsync(Path.Combine(PublishedApp.Root, "deploy/nginx.conf"), stop);
-        var nginx = new Nginx(recipe, AppProcess.FreePort(), behind);
+        var nginx = new Nginx(
+            recipe.Replace("location /", $"location {path}/", StringComparison.Ordinal),
+            AppProcess.FreePort(),
+            behind
+        );
         while (!await nginx.AnswersAsync(stop))
         {
             Assert.False(nginx._process.HasExited, $"nginx has ended: {nginx.LastWords()}");

@@ -13,7 +13,10 @@ public sealed class Visit : IAsyncDisposable
     private readonly List<string> _complaints = [];
     private string? _forgiven;
 
-    private Visit(IBrowserContext context, IPage page) => (_context, Page) = (context, page);
+    private readonly string _address;
+
+    private Visit(IBrowserContext context, IPage page, string address) =>
+        (_context, Page, _address) = (context, page, address);
 
     public IPage Page { get; }
 
@@ -34,7 +37,7 @@ public sealed class Visit : IAsyncDisposable
             ]);
         }
 
-        var visit = new Visit(context, await context.NewPageAsync());
+        var visit = new Visit(context, await context.NewPageAsync(), address);
         visit.Listen();
         return visit;
     }
@@ -81,8 +84,14 @@ public sealed class Visit : IAsyncDisposable
 
     public Task<string> StorageAsync() => _context.StorageStateAsync();
 
+    /// <param name="path">Of this floor, or the address of another.</param>
     public async Task<IResponse> OpenAsync(string path) =>
-        (await Page.GotoAsync(path, new() { WaitUntil = WaitUntilState.Load }))!;
+        (
+            await Page.GotoAsync(
+                path.StartsWith('/') ? _address + path : path,
+                new() { WaitUntil = WaitUntilState.Load }
+            )
+        )!;
 
     /// <summary>As a page stands when our script was lost on the way; what examines the page still runs.</summary>
     public Task WithoutFloorScriptAsync() =>

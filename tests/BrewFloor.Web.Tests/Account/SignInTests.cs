@@ -94,7 +94,7 @@ public sealed class SignInTests(FloorApp app) : IClassFixture<FloorApp>
         Assert.Equal(HttpStatusCode.OK, (await browser.GetAsync("/more", FloorApp.Stop)).StatusCode);
 
         var page = await browser.PageAsync("/more");
-        var ours = page.Forms.Single(form => form.GetAttribute("action") is "/sign-out");
+        var ours = page.Forms.Single(form => form.GetAttribute("action") is "sign-out");
         var token = ours.QuerySelector("input[name=__RequestVerificationToken]")!.GetAttribute("value")!;
         await browser.PostAsync(
             "/sign-out",

@@ -115,7 +115,7 @@ public sealed class CalculatorPageTests(FloorApp app) : IClassFixture<FloorApp>
         var page = await app.As(Role.Viewer).PageAsync("/calculators");
 
         Assert.Equal(
-            AllCalculators.All.Select(calculator => $"/calculators/{calculator.Name}").Order(),
+            AllCalculators.All.Select(calculator => $"calculators/{calculator.Name}").Order(),
             page.QuerySelectorAll("main a").Select(a => a.GetAttribute("href")!).Order()
         );
     }

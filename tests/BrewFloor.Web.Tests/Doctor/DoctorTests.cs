@@ -19,8 +19,8 @@ public sealed class DoctorTests(FloorApp app, TestServer server) : IClassFixture
         Assert.All(rows, row => Assert.Contains(row.QuerySelector("b").Words(), (string[])["fine", "look", "bad"]));
         Assert.StartsWith("fine PostgreSQL", rows[0].QuerySelector("dd").Words(), StringComparison.Ordinal);
         Assert.StartsWith("look Not backed up yet", rows[^1].QuerySelector("dd").Words(), StringComparison.Ordinal);
-        Assert.NotNull((await app.As(Role.Owner).PageAsync("/more")).QuerySelector("a[href='/doctor']"));
-        Assert.Null((await app.As(Role.Brewer).PageAsync("/more")).QuerySelector("a[href='/doctor']"));
+        Assert.NotNull((await app.As(Role.Owner).PageAsync("/more")).QuerySelector("a[href='doctor']"));
+        Assert.Null((await app.As(Role.Brewer).PageAsync("/more")).QuerySelector("a[href='doctor']"));
     }
 
     [Fact]
