@@ -116,6 +116,7 @@ public static class Serving
         app.UseStatusCodePagesWithReExecute("/not-found");
         app.UseLookedAt();
         app.UseApiProblems();
+        app.UseNoCrossSite();
         app.UseLargestForm(LargestBody, butFor: RestoreUpload.Address);
         app.UseFloorAway();
         app.UseRouting();

@@ -12,6 +12,7 @@ public sealed partial class NotFoundPage(Wording wording)
         Http.Response.StatusCode switch
         {
             StatusCodes.Status400BadRequest => "not-read",
+            StatusCodes.Status403Forbidden => "from-elsewhere",
             StatusCodes.Status413PayloadTooLarge => "too-large",
             StatusCodes.Status429TooManyRequests => "too-often",
             _ => "not-found",

@@ -222,6 +222,14 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
             );
     }
 
+    /// <summary>Every call there is, at an address that fits its pattern.</summary>
+    internal static IEnumerable<(string Method, string Address)> CallsOf(EndpointDataSource endpoints) =>
+        endpoints
+            .Endpoints.OfType<RouteEndpoint>()
+            .Where(endpoint => !IsAsset(endpoint))
+            .SelectMany(Calls)
+            .Select(call => (call.Method, Address(call.Pattern)));
+
     private static bool LetsIn(string policy, Role? role) =>
         policy switch
         {
