@@ -57,9 +57,14 @@ public class DocsTests
     public void The_command_check_can_fail() =>
         Assert.Equal(["brew"], Words.CommandsIn("`./brewfloor brew` and `./brewfloor test`").Except(Commands));
 
-    [Fact]
-    public void Every_test_that_the_rules_of_the_log_name_is_there() =>
-        Assert.Empty(TestsNamedIn(Tree.Read("docs/log.md")).Except(Tests()));
+    [Theory]
+    [InlineData("docs/log.md")]
+    [InlineData("docs/operate/security.md")]
+    public void Every_test_that_a_doc_names_is_there(string doc)
+    {
+        Assert.NotEmpty(TestsNamedIn(Tree.Read(doc)));
+        Assert.Empty(TestsNamedIn(Tree.Read(doc)).Except(Tests()));
+    }
 
     [Fact]
     public void The_check_of_named_tests_can_fail() =>
