@@ -16,4 +16,8 @@ public static class Strength
     /// <summary>Apparent extract in °P; what lies outside the sucrose tables is read at their end.</summary>
     internal static double Plato(SpecificGravity gravity) =>
         DegreesPlato.From(SpecificGravity.Of(Math.Clamp(gravity.Value, 0.995, 1.179))).Value.Value;
+
+    /// <summary>The gravity that reads so; what lies outside the sucrose tables is read at their end.</summary>
+    public static SpecificGravity GravityOf(DegreesPlato extract) =>
+        new DegreesPlato(Math.Clamp(extract.Value, -1.3, 40)).ToGravity().Value;
 }

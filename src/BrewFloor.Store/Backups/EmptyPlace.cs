@@ -9,6 +9,10 @@ internal static class EmptyPlace
     // A floor nobody owns yet: the app was started once, and made its tables.
     private static readonly string[] Owned = ["people", "tokens", "entries", "tanks", "batches", "cultures"];
 
+    private const int Looks = 20;
+
+    private static readonly TimeSpan BetweenLooks = TimeSpan.FromMilliseconds(100);
+
     private const string Tables = """
         SELECT count(*) FROM pg_class c JOIN pg_namespace n ON n.oid = c.relnamespace
         WHERE c.relkind IN ('r', 'p', 'v', 'm', 'S') AND n.nspname !~ '^pg_' AND n.nspname <> 'information_schema'
@@ -57,12 +61,12 @@ internal static class EmptyPlace
         await connection.OpenAsync(stop);
         for (var looks = 0; await AskAsync<long>(connection, Others, stop) > 0; looks++)
         {
-            if (looks == 20)
+            if (looks == Looks)
             {
                 throw BackupProblems.InUse();
             }
 
-            await Task.Delay(TimeSpan.FromMilliseconds(100), stop);
+            await Task.Delay(BetweenLooks, stop);
         }
     }
 

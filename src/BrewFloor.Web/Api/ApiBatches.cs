@@ -44,7 +44,7 @@ internal static class ApiBatches
     ) =>
         await reader.BatchAsync(number, stop) is { } view
             ? Results.Json(Shown(view.Floor.Batches[0].Thing, view.Floor.Batches[0].State, view.Floor))
-            : ApiProblems.Of(StatusCodes.Status404NotFound, words, "no-such-batch", new Number("number", number));
+            : NoSuchBatch(number, words);
 
     private static async Task<IResult> ForecastAsync(
         int number,
@@ -55,7 +55,7 @@ internal static class ApiBatches
     {
         if (await reader.BatchAsync(number, stop) is not { } view)
         {
-            return ApiProblems.Of(StatusCodes.Status404NotFound, words, "no-such-batch", new Number("number", number));
+            return NoSuchBatch(number, words);
         }
 
         var (thing, state) = view.Floor.Batches[0];
@@ -63,6 +63,9 @@ internal static class ApiBatches
             ShownForecast.Of(number, state.ForecastOf(thing, view.Floor.Rules, view.Now), view.Now, words)
         );
     }
+
+    private static IResult NoSuchBatch(int number, Wording words) =>
+        ApiProblems.Of(StatusCodes.Status404NotFound, words, "no-such-batch", new Number("number", number));
 
     private static JsonObject Shown(Batch thing, BatchState state, Floor floor)
     {

@@ -40,16 +40,19 @@ internal static class ShownForecast
             ["curve"] = new JsonArray([.. ForecastWords.Ahead(forecast, now).Select(Of)]),
         };
 
-    private static JsonObject Of(BatchForecast forecast, Sign sign, Wording words) =>
-        new()
+    private static JsonObject Of(BatchForecast forecast, Sign sign, Wording words)
+    {
+        var unit = sign.Kind is SignKind.Stuck ? "°P/d" : "°P";
+        return new()
         {
             ["kind"] = Shown.Of(sign.Kind),
             ["entry"] = forecast.Readings[sign.Reading - 1].Moment.Entry.ToString(),
-            ["seen"] = ApiQuantities.Shown(sign.Seen.Value, sign.Kind is SignKind.Stuck ? "°P/d" : "°P"),
+            ["seen"] = ApiQuantities.Shown(sign.Seen.Value, unit),
             ["expected"] = ApiQuantities.Shown(sign.Expected.Value, "°P"),
-            ["error"] = ApiQuantities.Shown(sign.Error.Value, sign.Kind is SignKind.Stuck ? "°P/d" : "°P"),
+            ["error"] = ApiQuantities.Shown(sign.Error.Value, unit),
             ["text"] = ForecastWords.Say(forecast, sign, words),
         };
+    }
 
     private static JsonObject Of((DateTimeOffset At, Band<DegreesPlato> Band) ahead)
     {
@@ -59,7 +62,7 @@ internal static class ShownForecast
     }
 
     private static JsonObject Gravities(Band<DegreesPlato> band) =>
-        Band(band, extract => ApiQuantities.Shown(Math.Round(ForecastWords.GravityOf(extract).Value, 5), "SG"));
+        Band(band, extract => ApiQuantities.Shown(Math.Round(Strength.GravityOf(extract).Value, 5), "SG"));
 
     private static JsonObject Band<T>(Band<T> band, Func<T, JsonNode?> shown) =>
         new()

@@ -85,7 +85,7 @@ public sealed partial class BatchChart(Wording wording)
             (ValueOf(ahead.Band.Low95), ValueOf(ahead.Band.High95))
         );
 
-    private double ValueOf(DegreesPlato extract) => IsPlato ? extract.Value : ForecastWords.GravityOf(extract).Value;
+    private double ValueOf(DegreesPlato extract) => IsPlato ? extract.Value : Strength.GravityOf(extract).Value;
 
     private double ValueOf(SpecificGravity gravity) =>
         IsPlato && DegreesPlato.From(gravity).Gives(out var plato) ? plato.Value : gravity.Value;

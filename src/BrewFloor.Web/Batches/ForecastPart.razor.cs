@@ -25,7 +25,7 @@ public sealed partial class ForecastPart(Wording wording)
         yield return Line("forecast-done", outlook.Done.Select(time => Time(forecast, time)));
         yield return Line("forecast-day", outlook.InADay.Select(Gravity));
 
-        string Gravity(DegreesPlato extract) => figures.Of(ForecastWords.GravityOf(extract));
+        string Gravity(DegreesPlato extract) => figures.Of(Strength.GravityOf(extract));
     }
 
     private (string Label, string Likely, string Between) Line(string key, Band<string> band) =>

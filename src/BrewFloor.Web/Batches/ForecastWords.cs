@@ -29,10 +29,6 @@ internal static class ForecastWords
             .Select(at => (at, forecast.Outlook.At(at - forecast.Pitched).Value));
     }
 
-    /// <summary>On the scale of a hydrometer; what lies outside the sucrose tables is read at their end.</summary>
-    public static SpecificGravity GravityOf(DegreesPlato extract) =>
-        new DegreesPlato(Math.Clamp(extract.Value, -1.3, 40)).ToGravity().Value;
-
     /// <summary>Why a reading is doubted; null when it isn't.</summary>
     public static string? DoubtOf(BatchForecast forecast, GravityFact read, Wording words) =>
         forecast
@@ -49,9 +45,11 @@ internal static class ForecastWords
             new("at", forecast.Readings[sign.Reading - 1].Moment.At),
             new(
                 "seen",
-                sign.Kind is SignKind.Stuck ? Math.Round(Math.Max(0, sign.Seen.Value), 2) : GravityOf(sign.Seen)
+                sign.Kind is SignKind.Stuck
+                    ? Math.Round(Math.Max(0, sign.Seen.Value), 2)
+                    : Strength.GravityOf(sign.Seen)
             ),
-            new("expected", GravityOf(sign.Expected)),
+            new("expected", Strength.GravityOf(sign.Expected)),
             new("error", Math.Round(sign.Error.Value, 2))
         ];
 
@@ -63,7 +61,7 @@ internal static class ForecastWords
     {
         if (forecast.IsEndAssumed)
         {
-            yield return words["forecast-end-assumed", new Number("expected", GravityOf(forecast.Expected))];
+            yield return words["forecast-end-assumed", new Number("expected", Strength.GravityOf(forecast.Expected))];
         }
 
         if (forecast.IsTemperatureAssumed)

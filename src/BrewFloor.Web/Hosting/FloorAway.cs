@@ -127,7 +127,7 @@ internal static class FloorAway
             <!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
             <title>{Encode(
                 said[0]
-            )} · BrewFloor</title><link rel="stylesheet" href="{context.Request.PathBase}/tokens.css"><link rel="stylesheet" href="{context.Request.PathBase}/floor.css"></head>
+            )} · BrewFloor</title><link rel="stylesheet" href="{LocalPaths.Root(context)}tokens.css"><link rel="stylesheet" href="{LocalPaths.Root(context)}floor.css"></head>
             <body><main id="main" class="narrow"><div class="objection stop" role="alert"><h1>{Encode(
                 said[0]
             )}</h1>

@@ -7,10 +7,13 @@ internal static class LocalPaths
     public static string Safe(string? path, PathString below = default) =>
         path is ['/', ..] and not ['/', '/' or '\\', ..] && !path.Any(char.IsControl) && IsBelow(path, below)
             ? path
-            : $"{below}/";
+            : Root(below);
 
     /// <inheritdoc cref="Safe(string?, PathString)"/>
     public static string Safe(string? path, HttpContext http) => Safe(path, http.Request.PathBase);
+
+    /// <summary>Where the floor begins on its host: the base of its pages, the path of its cookies.</summary>
+    public static string Root(HttpContext http) => Root(http.Request.PathBase);
 
     /// <summary>The page that is looked at, from the host's root on.</summary>
     public static string Here(HttpContext http) => Page(http) + http.Request.QueryString;
@@ -22,10 +25,12 @@ internal static class LocalPaths
     private static bool IsBelow(string path, PathString below) =>
         !below.HasValue
         || (
-            path.StartsWith($"{below}/", StringComparison.Ordinal)
+            path.StartsWith(Root(below), StringComparison.Ordinal)
             && new Uri(new Uri("http://floor.example"), path).AbsolutePath.StartsWith(
-                $"{below}/",
+                Root(below),
                 StringComparison.Ordinal
             )
         );
+
+    private static string Root(PathString below) => $"{below}/";
 }

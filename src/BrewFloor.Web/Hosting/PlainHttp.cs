@@ -48,7 +48,7 @@ internal sealed class HouseCookie : CookieBuilder
     {
         var options = base.Build(context, expiresFrom);
         options.Secure = context.Request.IsHttps || PlainHttp.IsRefused(context);
-        options.Path = $"{context.Request.PathBase}/";
+        options.Path = LocalPaths.Root(context);
         return options;
     }
 }

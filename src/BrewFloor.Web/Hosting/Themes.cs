@@ -34,7 +34,7 @@ internal static class Themes
                                 HttpOnly = true,
                                 IsEssential = true,
                                 MaxAge = TimeSpan.FromDays(400),
-                                Path = $"{http.Request.PathBase}/",
+                                Path = LocalPaths.Root(http),
                                 SameSite = SameSiteMode.Lax,
                                 Secure = http.Request.IsHttps,
                             }
@@ -42,7 +42,7 @@ internal static class Themes
                     }
                     else
                     {
-                        http.Response.Cookies.Delete(Cookie, new CookieOptions { Path = $"{http.Request.PathBase}/" });
+                        http.Response.Cookies.Delete(Cookie, new CookieOptions { Path = LocalPaths.Root(http) });
                     }
 
                     return Results.LocalRedirect(LocalPaths.Safe(back, http));
