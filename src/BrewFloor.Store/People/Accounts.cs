@@ -29,6 +29,12 @@ public sealed record Person(Guid Id, string Name, Role Role)
     public string Preferences { get; init; } = "{}";
 }
 
+/// <summary>When an account is closed for a while.</summary>
+/// <param name="After">So many wrong passwords.</param>
+/// <param name="Until">From now on.</param>
+/// <param name="ForgetBefore">A lock that ended before that is forgotten, with what led to it.</param>
+public readonly record struct Lockout(int After, DateTimeOffset Until, DateTimeOffset ForgetBefore);
+
 /// <summary>The people table. How a password is hashed and when an account is locked is for whoever signs people in.</summary>
 public sealed class Accounts(IDbContextFactory<FloorDb> databases)
 {
@@ -165,21 +171,36 @@ public sealed class Accounts(IDbContextFactory<FloorDb> databases)
     public Task SetPreferencesAsync(Guid id, string json, CancellationToken stop) =>
         ChangeAsync(id, row => row.Preferences = json, stop);
 
-    /// <summary>Counted by the database, so that tries at once are all counted.</summary>
-    /// <returns>How many in a row now.</returns>
-    public async Task<int> FailedAsync(Guid id, CancellationToken stop)
+    /// <summary>Before a password is looked at: counted as a wrong one, by the database, until <see cref="SignedInAsync"/>.</summary>
+    /// <remarks>Of many tries at once no more go through than of as many one after the other.</remarks>
+    /// <returns>Null: go on. Else until when nobody may try.</returns>
+    public async Task<DateTimeOffset?> BeginTryAsync(
+        Guid id,
+        DateTimeOffset now,
+        Lockout lockout,
+        CancellationToken stop
+    )
     {
         await using var db = await databases.CreateDbContextAsync(stop);
-        var counts = await db
-            .Database.SqlQuery<int>(
-                $"""UPDATE people SET failed_sign_ins = failed_sign_ins + 1 WHERE id = {id} RETURNING failed_sign_ins AS "Value" """
+        var (at, until, old) = (
+            now.ToUniversalTime(),
+            lockout.Until.ToUniversalTime(),
+            lockout.ForgetBefore.ToUniversalTime()
+        );
+        var counted = await db.Database.ExecuteSqlAsync(
+            $"""
+            UPDATE people SET (failed_sign_ins, locked_until) = (
+                SELECT count, CASE WHEN count >= {lockout.After} THEN {until} END
+                FROM (SELECT CASE WHEN locked_until <= {old} THEN 1 ELSE failed_sign_ins + 1 END AS count) AS counted
             )
-            .ToListAsync(stop);
-        return counts.FirstOrDefault();
+            WHERE id = {id} AND (locked_until IS NULL OR locked_until <= {at})
+            """,
+            stop
+        );
+        return counted == 1
+            ? null
+            : await db.People.Where(row => row.Id == id).Select(row => row.LockedUntil).SingleAsync(stop) ?? at;
     }
-
-    public Task LockAsync(Guid id, DateTimeOffset until, CancellationToken stop) =>
-        ChangeAsync(id, row => row.LockedUntil = until.ToUniversalTime(), stop);
 
     public Task SignedInAsync(Guid id, CancellationToken stop) =>
         ChangeAsync(

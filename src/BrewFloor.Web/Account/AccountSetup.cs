@@ -1,12 +1,9 @@
-using System.Threading.RateLimiting;
 using BrewFloor.Store.People;
 using BrewFloor.Web.Api;
-using BrewFloor.Web.Backups;
 using BrewFloor.Web.Hosting;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
-using Microsoft.AspNetCore.RateLimiting;
 
 namespace BrewFloor.Web.Account;
 
@@ -15,13 +12,10 @@ public static class AccountSetup
 {
     private const string CookieOrToken = "CookieOrToken";
 
-    // Tries from one address: enough for a club behind one router on a brew day, too few to guess with.
-    private const int TriesAMinute = 20;
-
     public static IServiceCollection AddAccounts(this IServiceCollection services)
     {
         services.AddSingleton<Passwords>().AddSingleton<SetupToken>().AddSingleton<SignIns>().AddSingleton<Arrivals>();
-        services.AddSingleton<PeopleChanged>();
+        services.AddSingleton<PeopleChanged>().AddSingleton<Guessing>().AddSingleton<Pace>();
         services.AddIdentityCore<Person>();
         services
             .AddScoped<IUserStore<Person>, PasskeyPeople>()
@@ -33,7 +27,6 @@ public static class AccountSetup
         );
         AddSignIn(services);
         services.AddAuthorization(Policies.Add);
-        services.AddRateLimiter(LimitTries);
         return services;
     }
 
@@ -77,19 +70,6 @@ public static class AccountSetup
                 cookie.Events.OnRedirectToAccessDenied = context =>
                     AnswerOrRedirectAsync(context, StatusCodes.Status403Forbidden);
             });
-
-    private static void LimitTries(RateLimiterOptions limits)
-    {
-        limits.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
-        limits.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(context =>
-            IsATry(context.Request)
-                ? RateLimitPartition.GetFixedWindowLimiter(
-                    context.Connection.RemoteIpAddress?.ToString() ?? "",
-                    _ => new() { PermitLimit = TriesAMinute, Window = TimeSpan.FromMinutes(1) }
-                )
-                : RateLimitPartition.GetNoLimiter("")
-        );
-    }
 
     public static void MapSignOut(this IEndpointRouteBuilder routes) =>
         routes
@@ -188,14 +168,4 @@ public static class AccountSetup
 
     private static bool IsForPrograms(PathString path) =>
         path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase);
-
-    private static bool IsATry(HttpRequest request) =>
-        HttpMethods.IsPost(request.Method)
-        && (
-            request.Path == "/sign-in"
-            || request.Path == "/setup"
-            || request.Path == RestoreUpload.Address
-            || request.Path == "/passkeys/sign-in"
-            || request.Path.StartsWithSegments("/invite", StringComparison.OrdinalIgnoreCase)
-        );
 }

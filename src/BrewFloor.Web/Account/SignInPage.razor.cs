@@ -5,7 +5,12 @@ using Microsoft.AspNetCore.Components;
 namespace BrewFloor.Web.Account;
 
 /// <summary>By name and password; leads back to the page that was asked for.</summary>
-public sealed partial class SignInPage(Wording wording, SignIns signIns, NavigationManager navigation)
+public sealed partial class SignInPage(
+    Wording wording,
+    SignIns signIns,
+    NavigationManager navigation,
+    TimeProvider clock
+)
 {
     private string? _problem;
 
@@ -33,7 +38,12 @@ public sealed partial class SignInPage(Wording wording, SignIns signIns, Navigat
             return;
         }
 
-        var tried = await signIns.TryAsync(Input!.Name ?? "", Input.Password ?? "", Http.RequestAborted);
+        var tried = await signIns.TryAsync(
+            Input!.Name ?? "",
+            Input.Password ?? "",
+            Guessing.Place(Http.Connection.RemoteIpAddress),
+            Http.RequestAborted
+        );
         switch (tried)
         {
             case SignInTry.Welcome(var account):
@@ -42,11 +52,22 @@ public sealed partial class SignInPage(Wording wording, SignIns signIns, Navigat
                 break;
             case SignInTry.Locked(var until):
                 _problem = wording["sign-in-locked", new Domain.Log.Number("until", until)];
+                Refuse(until - clock.GetUtcNow());
+                break;
+            case SignInTry.TooFast(var wait):
+                _problem = wording["sign-in-wait", new Domain.Log.Number("seconds", Math.Ceiling(wait.TotalSeconds))];
+                Refuse(wait);
                 break;
             default:
                 _problem = wording["sign-in-wrong"];
                 break;
         }
+    }
+
+    private void Refuse(TimeSpan wait)
+    {
+        Http.Response.StatusCode = StatusCodes.Status429TooManyRequests;
+        Paces.SayWhen(Http.Response, wait);
     }
 
     public sealed class SignInInput

@@ -16,11 +16,21 @@ public abstract record SignInTry
     /// <summary>Name or password is wrong; which of them is not said.</summary>
     public sealed record Wrong : SignInTry;
 
+    /// <summary>Too many wrong passwords under this name.</summary>
     public sealed record Locked(DateTimeOffset Until) : SignInTry;
+
+    /// <summary>Too many wrong passwords from this address.</summary>
+    public sealed record TooFast(TimeSpan Wait) : SignInTry;
 }
 
 /// <summary>Signing in and staying signed in: a cookie that lasts 30 days of use and ends with the password it was made under.</summary>
-public sealed class SignIns(Accounts accounts, Sessions sessions, Passwords passwords, TimeProvider clock)
+public sealed class SignIns(
+    Accounts accounts,
+    Sessions sessions,
+    Passwords passwords,
+    Guessing guessing,
+    TimeProvider clock
+)
 {
     /// <summary>A cookie that isn't used for so long is worth nothing.</summary>
     public static readonly TimeSpan Lasts = TimeSpan.FromDays(30);
@@ -28,37 +38,22 @@ public sealed class SignIns(Accounts accounts, Sessions sessions, Passwords pass
     // Who is let go is out within a minute, on pages that are open too.
     private static readonly TimeSpan BetweenLooks = TimeSpan.FromSeconds(30);
 
-    public const int TriesBeforeLocked = 5;
-    public static readonly TimeSpan LockedFor = TimeSpan.FromMinutes(5);
-
-    public async Task<SignInTry> TryAsync(string name, string password, CancellationToken stop)
+    /// <param name="place">Where it is tried from: an address; or who is signed in where it is asked.</param>
+    public async Task<SignInTry> TryAsync(string name, string password, string place, CancellationToken stop)
     {
         var account = await accounts.ByNameAsync(name, stop);
-        if (account?.LockedUntil is { } until && until > clock.GetUtcNow())
+        if (await guessing.BeginAsync(name, account, place, stop) is { } wait)
         {
-            return new SignInTry.Locked(until);
+            return wait;
         }
 
         if (!passwords.Fits(account?.PasswordHash, password) || account is not { IsActive: true })
         {
-            if (account is not null)
-            {
-                await CountFailureAsync(account.Id, stop);
-            }
-
             return new SignInTry.Wrong();
         }
 
-        await accounts.SignedInAsync(account.Id, stop);
+        await guessing.RightAsync(account, place, stop);
         return new SignInTry.Welcome(account);
-    }
-
-    private async Task CountFailureAsync(Guid id, CancellationToken stop)
-    {
-        if (await accounts.FailedAsync(id, stop) >= TriesBeforeLocked)
-        {
-            await accounts.LockAsync(id, clock.GetUtcNow() + LockedFor, stop);
-        }
     }
 
     /// <summary>Signs this browser in; one that is signed in as the same person already keeps its session.</summary>

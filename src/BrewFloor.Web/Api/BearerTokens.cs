@@ -48,7 +48,7 @@ internal sealed class BearerTokens(
         return Task.CompletedTask;
     }
 
-    private static string? SecretIn(HttpRequest request) =>
+    internal static string? SecretIn(HttpRequest request) =>
         request.Headers.Authorization is [{ } header] && header.StartsWith(Prefix, StringComparison.OrdinalIgnoreCase)
             ? header[Prefix.Length..].Trim()
             : null;

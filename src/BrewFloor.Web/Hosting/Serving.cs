@@ -118,9 +118,9 @@ public static class Serving
         app.UseApiProblems();
         app.UseNoCrossSite();
         app.UseLargestForm(LargestBody, butFor: RestoreUpload.Address);
+        app.UsePaces();
         app.UseFloorAway();
         app.UseRouting();
-        app.UseRateLimiter();
         app.UseAuthentication();
         app.UseFirstSteps();
         app.UseAuthorization();

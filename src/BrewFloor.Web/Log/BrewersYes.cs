@@ -11,13 +11,15 @@ public sealed class BrewersYes(SignIns signIns, Wording wording)
     public static bool IsAsked(string kind, Author author) => kind is "allowed" && author.Role < Role.Brewer;
 
     /// <summary>A wrong password counts as one at the sign-in does, and closes the account for a while.</summary>
+    /// <param name="helper">On whose phone.</param>
     /// <returns>The brewer; or the sentence that says why not.</returns>
     public async Task<(Author? Brewer, string? Problem)> AskAsync(
         string? name,
         string? password,
+        Guid helper,
         CancellationToken stop
     ) =>
-        await signIns.TryAsync(name ?? "", password ?? "", stop) switch
+        await signIns.TryAsync(name ?? "", password ?? "", $"person {helper}", stop) switch
         {
             SignInTry.Welcome { Person: { Role: >= Role.Brewer, MustChangePassword: false } person } => (
                 new Author(person.Id, person.Role),
@@ -25,6 +27,10 @@ public sealed class BrewersYes(SignIns signIns, Wording wording)
             ),
             SignInTry.Welcome => (null, wording["allow-brewer-not"]),
             SignInTry.Locked(var until) => (null, wording["sign-in-locked", new Number("until", until)]),
+            SignInTry.TooFast(var wait) => (
+                null,
+                wording["sign-in-wait", new Number("seconds", Math.Ceiling(wait.TotalSeconds))]
+            ),
             _ => (null, wording["sign-in-wrong"]),
         };
 }

@@ -134,6 +134,7 @@ public sealed partial class EntryPage(
         (var brewer, _noBrewer) = await brewers.AskAsync(
             form.GetValueOrDefault(BrewerPart.NameField),
             form.GetValueOrDefault(BrewerPart.PasswordField),
+            author.Id,
             Http.RequestAborted
         );
         return brewer;
