@@ -99,8 +99,20 @@ public sealed partial class HouseRulesPage(Wording wording, HouseKeeping house, 
             Input!.Numbers[number.Key] = number.Text(_now);
         }
 
-        Input!.Version = _now.Version;
+        // A box is ticked or not: where both changed it, both made the same of it.
+        var (was, ticked, silent) = (
+            Codes(_opened.SilentCautions),
+            Codes(Input!.Silent ?? []),
+            Codes(_now.SilentCautions)
+        );
+        silent.UnionWith(ticked.Except(was, StringComparer.Ordinal));
+        silent.ExceptWith(was.Except(ticked, StringComparer.Ordinal));
+        Input.Silent = [.. silent];
+        Input.Counts = Input.Counts == _opened.CountsCultures ? _now.CountsCultures : Input.Counts;
+        Input.Version = _now.Version;
     }
+
+    private static HashSet<string> Codes(IEnumerable<string> codes) => codes.ToHashSet(StringComparer.Ordinal);
 
     private async Task ReadAsync()
     {

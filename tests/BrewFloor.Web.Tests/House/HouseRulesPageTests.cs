@@ -8,6 +8,7 @@ public sealed class HouseRulesPageTests(FloorApp app) : IClassFixture<FloorApp>
 {
     private const string Path = "/settings/rules";
     private const string Open = "Input.Numbers[sanitized-open]";
+    private const string Silent = "Input.Silent";
     private const string Slurry = "Input.Numbers[slurry]";
 
     [Fact]
@@ -58,6 +59,34 @@ public sealed class HouseRulesPageTests(FloorApp app) : IClassFixture<FloorApp>
         await owner.SendFormAsync(Path, page, "rules");
         var rules = await app.Get<HouseKeeping>().RulesAsync(FloorApp.Stop);
         Assert.Equal((2, 1), (rules.SanitizedOpen.TotalHours, rules.VentedUnderCarbonDioxide.TotalHours));
+    }
+
+    [Fact]
+    public async Task Of_two_owners_at_once_neither_loses_a_box_the_other_did_not_touch()
+    {
+        var owner = app.As(Role.Owner);
+        await SwitchAsync(counts: false, "yeast-exposed", "hop-creep");
+        var opened = await owner.PageAsync(Path);
+        await SwitchAsync(counts: true, "yeast-exposed", "near-pressure-limit"); // one ticked, one cleared, and the yeast counted
+
+        var second = await owner.SendFormAsync(Path, opened, "rules", (Slurry, "9"), (Silent, "hop-creep"));
+
+        Assert.Equal(HttpStatusCode.Conflict, second.StatusCode);
+        await owner.SendFormAsync(Path, await second.PageAsync(), "rules");
+        var rules = await app.Get<HouseKeeping>().RulesAsync(FloorApp.Stop);
+        Assert.Equal((9, true), (rules.SlurryDays, rules.CountsCultures));
+        Assert.Equal(["near-pressure-limit"], rules.SilentCautions); // the second cleared one, the first another
+    }
+
+    private async Task SwitchAsync(bool counts, params string[] silent)
+    {
+        var house = app.Get<HouseKeeping>();
+        var rules = await house.RulesAsync(FloorApp.Stop) with
+        {
+            CountsCultures = counts,
+            SilentCautions = [.. silent],
+        };
+        Assert.True(await house.ChangeAsync(rules, app.Owner.Id, FloorApp.Stop));
     }
 
     [Fact]
