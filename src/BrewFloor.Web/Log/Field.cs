@@ -71,7 +71,17 @@ public sealed record RowsField(string Name, IReadOnlyList<Field> Fields, int Cou
     public IEnumerable<IReadOnlyList<Field>> Rows =>
         Enumerable
             .Range(0, Count)
-            .Select(row => (IReadOnlyList<Field>)[.. Fields.Select(one => one with { Name = NameIn(row, one.Name) })]);
+            .Select(row => (IReadOnlyList<Field>)[.. Fields.Select((one, at) => In(row, one, at))]);
+
+    /// <summary>What stands in the first rows when the form opens, by row and field.</summary>
+    public IReadOnlyList<IReadOnlyList<string?>> Starts { get; init; } = [];
 
     public string NameIn(int row, string name) => $"{Name}.{row}.{name}";
+
+    private Field In(int row, Field one, int at) =>
+        one with
+        {
+            Name = NameIn(row, one.Name),
+            Start = row < Starts.Count ? Starts[row][at] : one.Start,
+        };
 }

@@ -11,7 +11,9 @@ namespace BrewFloor.Web.Log;
 public sealed partial class ThingForm(Wording wording, TimeProvider clock, NavigationManager navigation)
 {
     private IReadOnlyDictionary<string, Refusal> _problems = new Dictionary<string, Refusal>(StringComparer.Ordinal);
-    private bool _isOvertaken;
+
+    // Somebody else was faster.
+    private BothValues? _both;
 
     [Parameter, EditorRequired]
     public required IReadOnlyList<Field> Fields { get; set; }
@@ -32,10 +34,12 @@ public sealed partial class ThingForm(Wording wording, TimeProvider clock, Navig
     public required HttpContext Http { get; set; }
 
     private IReadOnlyDictionary<string, StringValues>? Posted =>
-        HttpMethods.IsPost(Http.Request.Method) ? Http.Request.Form.ToDictionary(StringComparer.Ordinal) : null;
+        _both?.Posted
+        ?? (HttpMethods.IsPost(Http.Request.Method) ? Http.Request.Form.ToDictionary(StringComparer.Ordinal) : null);
 
     private string ReadAt =>
-        Posted?.GetValueOrDefault("version").ToString() ?? Version.ToString(CultureInfo.InvariantCulture);
+        (_both is null ? Posted : null)?.GetValueOrDefault("version").ToString()
+        ?? Version.ToString(CultureInfo.InvariantCulture);
 
     private async Task SaveAsync()
     {
@@ -58,6 +62,6 @@ public sealed partial class ThingForm(Wording wording, TimeProvider clock, Navig
         }
 
         Http.Response.StatusCode = StatusCodes.Status409Conflict;
-        _isOvertaken = true;
+        _both = BothValues.Of(Posted!, Fields, wording); // kept again, theirs was seen
     }
 }

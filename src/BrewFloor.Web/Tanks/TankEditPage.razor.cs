@@ -26,7 +26,9 @@ public sealed partial class TankEditPage(
     private Guid _id;
     private string _version = "0";
     private bool _isThere;
-    private bool _isOvertaken;
+
+    // Somebody else was faster.
+    private BothValues? _both;
     private IReadOnlyList<(string Key, IReadOnlyList<Field> Fields)> _sections = [];
     private IReadOnlyDictionary<string, Refusal> _problems = new Dictionary<string, Refusal>(StringComparer.Ordinal);
     private Listed<Objection> _objections;
@@ -40,7 +42,8 @@ public sealed partial class TankEditPage(
     private string Title => _tank is null ? wording["tank-add"] : wording["tank-edit-title"];
 
     private IReadOnlyDictionary<string, StringValues>? Posted =>
-        HttpMethods.IsPost(Http.Request.Method) ? Http.Request.Form.ToDictionary(StringComparer.Ordinal) : null;
+        _both?.Posted
+        ?? (HttpMethods.IsPost(Http.Request.Method) ? Http.Request.Form.ToDictionary(StringComparer.Ordinal) : null);
 
     protected override async Task OnInitializedAsync()
     {
@@ -116,7 +119,8 @@ public sealed partial class TankEditPage(
                 break;
             default:
                 Http.Response.StatusCode = StatusCodes.Status409Conflict;
-                _isOvertaken = true;
+                _both = BothValues.Of(Posted!, _sections.SelectMany(section => section.Fields), wording);
+                _version = _tank!.Version.ToString(CultureInfo.InvariantCulture); // kept again, theirs was seen
                 break;
         }
     }

@@ -12,6 +12,8 @@ namespace BrewFloor.Web.Tanks;
 public static class TankFields
 {
     private const int TableRows = 8;
+    private const int FreeRows = 2;
+    private const int MostRows = 500; // ours: more marks than anybody weighs in
 
     public static IEnumerable<Field> Identity(Wording words, Tank? tank) =>
         [
@@ -51,6 +53,7 @@ public static class TankFields
     {
         var shape = tank?.Strapping as VesselShape;
         var cone = shape?.Bottom as ConeBottom;
+        var dips = (tank?.Strapping as DipTable)?.Points ?? [];
         return
         [
             Millimetres(words, "diameter", shape?.Diameter),
@@ -70,10 +73,11 @@ public static class TankFields
             new RowsField(
                 "dips",
                 [new QuantityField("level", Measure.Level), new QuantityField("volume", Measure.Volume)],
-                TableRows
+                Math.Max(TableRows, dips.Count + FreeRows)
             )
             {
-                IsExtra = true,
+                Starts = [.. dips.Select(dip => Dip(words, dip))],
+                IsExtra = dips.Count == 0,
                 Hint = "hint.dips",
             },
         ];
@@ -133,7 +137,7 @@ public static class TankFields
     private static IStrapping? ReadStrapping(FormReader said)
     {
         var dips = Enumerable
-            .Range(0, TableRows)
+            .Range(0, MostRows)
             .Select(row =>
                 (Level: said.LevelOrNone($"dips.{row}.level"), Volume: said.LitresOrNone($"dips.{row}.volume"))
             )
@@ -228,6 +232,9 @@ public static class TankFields
 
     private static QuantityField Millimetres(Wording words, string name, Length? length) =>
         new(name, Measure.Level) { Start = Number(length?.As(words.Figures.Units.Length)) };
+
+    private static string?[] Dip(Wording words, DipPoint dip) =>
+        [Number(dip.Level.As(words.Figures.Units.Length)), Number(dip.Volume.As(words.Figures.Units.Volume))];
 
     private static QuantityField Degrees(Wording words, string name, Temperature? temperature) =>
         new(name, Measure.Temperature) { Start = Number(temperature?.As(words.Figures.Units.Temperature)) };

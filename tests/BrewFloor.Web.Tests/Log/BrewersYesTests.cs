@@ -68,7 +68,11 @@ public sealed class BrewersYesTests(FloorApp app) : IClassFixture<FloorApp>
         }
 
         using var late = await SayAsync(owner.Name, "right one");
-        Assert.Contains("Too many wrong passwords from here", (await late.PageAsync()).Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "Too many wrong passwords from here",
+            (await late.PageAsync()).Body!.TextContent,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
