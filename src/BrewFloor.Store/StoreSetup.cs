@@ -22,7 +22,9 @@ public static class StoreSetup
         Func<IServiceProvider, string> connection
     ) =>
         services
-            .AddSingleton(provider => Watched(DataSource(connection(provider)), provider.GetService<FloorDatabase>()))
+            .AddSingleton(provider =>
+                Watched(DataSource(StatementLimit.Within(connection(provider))), provider.GetService<FloorDatabase>())
+            )
             .AddDbContextFactory<FloorDb>(
                 (provider, options) => Options(options, provider.GetRequiredService<NpgsqlDataSource>())
             )

@@ -47,6 +47,9 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
     /// <summary>The path it stands below.</summary>
     public string? Below { get; init; }
 
+    /// <summary>What its connections say to the server, as <c>-c name=value</c>.</summary>
+    public string? Saying { get; init; }
+
     /// <summary>The one whose place this one takes, on the same folder and database.</summary>
     public FloorApp? Before { get; init; }
 
@@ -207,7 +210,9 @@ public sealed class FloorApp(TestServer server) : WebApplicationFactory<Program>
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseEnvironment("Production");
-        builder.UseSetting("ConnectionStrings:BrewFloor", _connections!.Application);
+        var application = new NpgsqlConnectionStringBuilder(_connections!.Application);
+        application.Options = $"{application.Options} {Saying}".Trim() is { Length: > 0 } options ? options : null;
+        builder.UseSetting("ConnectionStrings:BrewFloor", application.ConnectionString);
         builder.UseSetting("ConnectionStrings:BrewFloorOwner", _connections.Owner);
         builder.UseSetting("data", Folder);
         builder.UseSetting("port", "0");

@@ -12,6 +12,7 @@ public static class Busy
                 SqlState: PostgresErrorCodes.LockNotAvailable
                     or PostgresErrorCodes.DeadlockDetected
                     or PostgresErrorCodes.SerializationFailure
+                    or PostgresErrorCodes.QueryCanceled // by the limit; who cancels it by going away hears nothing
             }
         || (e.InnerException is { } inner && Is(inner));
 }

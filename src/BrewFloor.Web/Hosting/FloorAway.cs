@@ -73,9 +73,9 @@ internal static class FloorAway
     private static bool IsForPrograms(HttpContext context) =>
         context.Request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase);
 
-    /// <summary>The connection broke, the server is going or coming, or somebody holds a lock for too long: come again.</summary>
+    /// <summary>The connection broke, the server is going or coming, or somebody holds for too long what is needed: come again.</summary>
     internal static bool IsOutOfReach(Exception e) =>
-        e is DbException { IsTransient: true } || (e.InnerException is { } inner && IsOutOfReach(inner));
+        e is DbException { IsTransient: true } || Busy.Is(e) || (e.InnerException is { } inner && IsOutOfReach(inner));
 
     /// <param name="said">The heading, and the sentences below it.</param>
     private static async Task AnswerAsync(HttpContext context, string[] said)

@@ -32,18 +32,9 @@ public sealed class FloorSecret
     /// <exception cref="StartProblemException">It is too short, or its file cannot be read.</exception>
     public static FloorSecret Of(string dataFolder, Func<string, string?> environment)
     {
-        if (environment(Variable) is { Length: > 0 } typed)
+        if (SecretFile.Of(Variable, environment) is { } given)
         {
-            return new(LongEnough(typed, Variable));
-        }
-
-        if (environment(FileVariable) is { Length: > 0 } file)
-        {
-            return new(
-                File.Exists(file)
-                    ? LongEnough(File.ReadAllText(file).Trim(), FileVariable)
-                    : throw new StartProblemException($"{FileVariable} names {file}, and there is no such file.")
-            );
+            return new(LongEnough(given, string.IsNullOrWhiteSpace(environment(Variable)) ? FileVariable : Variable));
         }
 
         return new(OwnOf(Path.Combine(Directory.CreateDirectory(dataFolder).FullName, "secret")));

@@ -3,6 +3,7 @@ using BrewFloor.Store;
 using BrewFloor.Store.People;
 using BrewFloor.Store.PrivateServer;
 using BrewFloor.Web.Account;
+using BrewFloor.Web.PrivateServer;
 
 namespace BrewFloor.Web.Hosting;
 
@@ -110,15 +111,8 @@ public static class ShortCommands
         return await act(services.GetRequiredService<PeopleAtHand>());
     }
 
-    internal static DatabaseAddress AddressOf(StartOptions options)
-    {
-        var configuration = new ConfigurationBuilder().AddEnvironmentVariables().Build();
-        return DatabaseAddress.Of(
-            configuration.GetConnectionString("BrewFloor"),
-            configuration.GetConnectionString("BrewFloorOwner"),
-            PrivateServerOptions.FromEnvironment(options.DataFolder)
-        );
-    }
+    internal static DatabaseAddress AddressOf(StartOptions options) =>
+        DatabaseSetup.AddressIn(new ConfigurationBuilder().AddEnvironmentVariables().Build(), options.DataFolder);
 
     private static string NameIn(string typed) =>
         typed.Trim() is { Length: > 0 and <= Person.LongestName } name

@@ -17,6 +17,8 @@ internal sealed record StartedWith(string Name, string? Value, string? Origin)
         "BREWFLOOR_PGBIN",
         "BREWFLOOR_PGUSER",
         FloorSecret.FileVariable,
+        "ConnectionStrings__BrewFloor_FILE",
+        "ConnectionStrings__BrewFloorOwner_FILE",
         TrustedProxies.Variable,
     ];
 

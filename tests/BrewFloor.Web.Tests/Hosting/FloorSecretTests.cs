@@ -48,7 +48,7 @@ public sealed class FloorSecretTests : IDisposable
     public void One_that_is_too_short_or_not_there_stops_the_start_with_a_sentence()
     {
         Assert.Contains("openssl rand", Refused((FloorSecret.Variable, "short")), StringComparison.Ordinal);
-        Assert.Contains("no such file", Refused((FloorSecret.FileVariable, File)), StringComparison.Ordinal);
+        Assert.Contains("cannot be read", Refused((FloorSecret.FileVariable, File)), StringComparison.Ordinal);
         System.IO.File.WriteAllText(File, "");
         Assert.Contains(File, Refused(), StringComparison.Ordinal);
     }
