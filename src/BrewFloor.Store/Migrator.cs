@@ -20,6 +20,9 @@ public static class Migrator
                 GRANT SELECT, INSERT, UPDATE, DELETE ON ALL TABLES IN SCHEMA public TO {ApplicationRole.Name};
                 GRANT USAGE ON ALL SEQUENCES IN SCHEMA public TO {ApplicationRole.Name};
                 REVOKE UPDATE, DELETE ON entries, entry_kinds, thing_changes, house_rules FROM {ApplicationRole.Name};
+                IF to_regclass('security_events') IS NOT NULL THEN -- a schema from before it can be asked for
+                    REVOKE UPDATE, DELETE ON security_events FROM {ApplicationRole.Name};
+                END IF;
                 REVOKE INSERT, UPDATE, DELETE ON "__EFMigrationsHistory" FROM {ApplicationRole.Name};
             END IF;
         END $$

@@ -46,7 +46,8 @@ public static class StoreSetup
             .AddSingleton<BackupBook>()
             .AddSingleton<Sessions>()
             .AddSingleton<Invites>()
-            .AddSingleton<Passkeys>();
+            .AddSingleton<Passkeys>()
+            .AddSingleton<SecurityBook>();
 
     /// <summary>A pool whose statements are prepared once and then reused.</summary>
     public static NpgsqlDataSource DataSource(string connection) =>

@@ -33,6 +33,7 @@ internal static class ExportedTables
         "sessions",
         "invites",
         "passkeys",
+        "security_events",
         "data_protection_keys",
         "backups",
         "__EFMigrationsHistory",

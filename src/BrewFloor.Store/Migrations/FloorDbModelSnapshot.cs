@@ -808,6 +808,62 @@ namespace BrewFloor.Store.Migrations
                         });
                 });
 
+            modelBuilder.Entity("BrewFloor.Store.People.SecurityEventRow", b =>
+                {
+                    b.Property<long>("Seq")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("seq");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityAlwaysColumn(b.Property<long>("Seq"));
+
+                    b.Property<Guid?>("AboutId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("about_id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at")
+                        .HasDefaultValueSql("now()");
+
+                    b.Property<Guid?>("ById")
+                        .HasColumnType("uuid")
+                        .HasColumnName("by_id");
+
+                    b.Property<string>("Detail")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("detail");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Network")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("network");
+
+                    b.HasKey("Seq")
+                        .HasName("pk_security_events");
+
+                    b.HasIndex("AboutId")
+                        .HasDatabaseName("ix_security_events_about_id");
+
+                    b.HasIndex("At")
+                        .HasDatabaseName("ix_security_events_at");
+
+                    b.HasIndex("ById")
+                        .HasDatabaseName("ix_security_events_by_id");
+
+                    b.ToTable("security_events", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_security_events_kind_is_a_word", "kind ~ '^[A-Z][A-Za-z]+$'");
+                        });
+                });
+
             modelBuilder.Entity("BrewFloor.Store.People.SessionRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1148,6 +1204,21 @@ namespace BrewFloor.Store.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_passkeys_people_person_id");
+                });
+
+            modelBuilder.Entity("BrewFloor.Store.People.SecurityEventRow", b =>
+                {
+                    b.HasOne("BrewFloor.Store.People.PersonRow", null)
+                        .WithMany()
+                        .HasForeignKey("AboutId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_security_events_people_about_id");
+
+                    b.HasOne("BrewFloor.Store.People.PersonRow", null)
+                        .WithMany()
+                        .HasForeignKey("ById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_security_events_people_by_id");
                 });
 
             modelBuilder.Entity("BrewFloor.Store.People.SessionRow", b =>

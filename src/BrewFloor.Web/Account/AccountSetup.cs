@@ -15,7 +15,11 @@ public static class AccountSetup
     public static IServiceCollection AddAccounts(this IServiceCollection services)
     {
         services.AddSingleton<Passwords>().AddSingleton<SetupToken>().AddSingleton<SignIns>().AddSingleton<Arrivals>();
-        services.AddSingleton<PeopleChanged>().AddSingleton<Guessing>().AddSingleton<Pace>();
+        services
+            .AddSingleton<PeopleChanged>()
+            .AddSingleton<Guessing>()
+            .AddSingleton<Pace>()
+            .AddSingleton<SecurityLog>();
         services.AddIdentityCore<Person>();
         services
             .AddScoped<IUserStore<Person>, PasskeyPeople>()
@@ -104,6 +108,7 @@ public static class AccountSetup
                     if (Guid.TryParse(form["id"], out var id))
                     {
                         await invites.RevokeAsync(id, clock.GetUtcNow(), http.RequestAborted);
+                        await http.NoteAsync(SecurityKind.InviteEnded);
                     }
 
                     return Results.LocalRedirect("~/people");

@@ -30,6 +30,7 @@ internal static class PasskeyEndpoints
         var back = LocalPaths.Safe(form["returnUrl"], http);
         if (await door.UsedAsync(http, form["credential"], form["state"]) is not { } person)
         {
+            await http.NoteAsync(SecurityKind.SignInFailed, detail: "passkey");
             return Results.LocalRedirect($"~/sign-in?passkey=failed&returnUrl={Uri.EscapeDataString(back)}");
         }
 
@@ -49,11 +50,9 @@ internal static class PasskeyEndpoints
             return Results.LocalRedirect("~/me/access?passkey=failed");
         }
 
-        await passkeys.AddAsync(
-            made.Person,
-            PasskeyPeople.ToPasskey(made.Info, NameOf(http, form["name"])),
-            http.RequestAborted
-        );
+        var passkey = PasskeyPeople.ToPasskey(made.Info, NameOf(http, form["name"]));
+        await passkeys.AddAsync(made.Person, passkey, http.RequestAborted);
+        await http.NoteAsync(SecurityKind.PasskeyAdded, detail: passkey.Name);
         return Results.LocalRedirect("~/me/access");
     }
 
@@ -64,6 +63,7 @@ internal static class PasskeyEndpoints
         {
             var id = Base64Url.DecodeFromChars(form["id"].ToString());
             await passkeys.RemoveAsync(Policies.IdOf(http.User), id, http.RequestAborted);
+            await http.NoteAsync(SecurityKind.PasskeyRemoved);
         }
 
         return Results.LocalRedirect("~/me/access");
@@ -75,6 +75,7 @@ internal static class PasskeyEndpoints
         Guid? only = Guid.TryParse(form["id"], out var id) ? id : null;
         var but = only is null ? SignIns.SessionOf(http.User) : null;
         await sessions.EndAsync(Policies.IdOf(http.User), only, but, clock.GetUtcNow(), http.RequestAborted);
+        await http.NoteAsync(SecurityKind.SessionsEnded, Policies.IdOf(http.User));
         return Results.LocalRedirect("~/me/access");
     }
 
@@ -145,6 +146,7 @@ internal sealed class Arrivals(Invites invites, Passwords passwords, SignIns sig
         var used = await invites.UseAsync(secret, person, clock.GetUtcNow(), http.RequestAborted);
         if (used is InviteUse.Welcome(var arrived))
         {
+            await http.NoteByAsync(arrived.Id, SecurityKind.InviteUsed, RoleNames.Of(arrived.Role));
             await signIns.SignInAsync(http, arrived);
         }
 

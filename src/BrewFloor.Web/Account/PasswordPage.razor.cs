@@ -36,6 +36,7 @@ public sealed partial class PasswordPage(
         }
 
         await accounts.SetPasswordAsync(id, passwords.Hash(Input.New!), mustChange: false, Http.RequestAborted);
+        await Http.NoteAsync(SecurityKind.PasswordChanged);
         if (await accounts.ByIdAsync(id, Http.RequestAborted) is { } changed)
         {
             await signIns.SignInAnewAsync(Http, changed);

@@ -38,6 +38,7 @@ public sealed partial class PeoplePage(Wording wording, Accounts accounts, Invit
 
         var (by, now) = (Policies.IdOf(Http.User), clock.GetUtcNow());
         var (_, secret) = await invites.MakeAsync(name, role, by, now, Http.RequestAborted);
+        await Http.NoteAsync(SecurityKind.InviteMade, detail: $"{name}, {RoleNames.Of(role)}");
         _link = $"{Http.Request.Scheme}://{Http.Request.Host}{Http.Request.PathBase}/invite/{secret}";
         Input = new() { Role = Input.Role };
         await ReadAsync();

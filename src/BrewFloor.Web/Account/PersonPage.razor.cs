@@ -1,5 +1,6 @@
 using BrewFloor.Domain;
 using BrewFloor.Domain.Log;
+using BrewFloor.Domain.People;
 using BrewFloor.Store.People;
 using BrewFloor.Web.Shell;
 using Microsoft.AspNetCore.Components;
@@ -55,13 +56,28 @@ public sealed partial class PersonPage(
         }
         else
         {
+            await NoteChangeAsync(role);
             navigation.NavigateTo("people");
+        }
+    }
+
+    private async Task NoteChangeAsync(Role role)
+    {
+        if (role != _person!.Role)
+        {
+            await Http.NoteAsync(SecurityKind.RoleChanged, Id, $"{RoleNames.Of(_person.Role)} → {RoleNames.Of(role)}");
+        }
+
+        if (Input!.IsActive != _person.IsActive)
+        {
+            await Http.NoteAsync(Input.IsActive ? SecurityKind.TakenBack : SecurityKind.LetGo, Id);
         }
     }
 
     private async Task EndAsync()
     {
         await sessions.EndAsync(Id, only: null, but: null, clock.GetUtcNow(), Http.RequestAborted);
+        await Http.NoteAsync(SecurityKind.SessionsEnded, Id);
         navigation.NavigateTo($"people/{Id}");
     }
 
@@ -70,6 +86,7 @@ public sealed partial class PersonPage(
         var password = Passwords.MakeOne();
         await accounts.SetPasswordAsync(Id, passwords.Hash(password), mustChange: true, Http.RequestAborted);
         await sessions.EndAsync(Id, only: null, but: null, clock.GetUtcNow(), Http.RequestAborted);
+        await Http.NoteAsync(SecurityKind.PasswordReset, Id);
         (_password, _sessions) = (password, []);
     }
 

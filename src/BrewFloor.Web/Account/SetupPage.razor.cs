@@ -67,6 +67,7 @@ public sealed partial class SetupPage(
             return;
         }
 
+        await Http.NoteByAsync(owner.Id, SecurityKind.OwnerMade);
         await signIns.SignInAsync(Http, owner);
         navigation.NavigateTo("");
     }

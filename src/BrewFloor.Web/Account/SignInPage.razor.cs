@@ -58,8 +58,9 @@ public sealed partial class SignInPage(
                 _problem = wording["sign-in-wait", new Domain.Log.Number("seconds", Math.Ceiling(wait.TotalSeconds))];
                 Refuse(wait);
                 break;
-            default:
+            case SignInTry.Wrong wrong:
                 _problem = wording["sign-in-wrong"];
+                await Http.NoteWrongAsync(wrong);
                 break;
         }
     }

@@ -14,7 +14,9 @@ public abstract record SignInTry
     public sealed record Welcome(Person Person) : SignInTry;
 
     /// <summary>Name or password is wrong; which of them is not said.</summary>
-    public sealed record Wrong : SignInTry;
+    /// <param name="Account">Whose it would have been; null: nobody is called so.</param>
+    /// <param name="IsLocked">With this one the account is closed for a while.</param>
+    public sealed record Wrong(Guid? Account, bool IsLocked) : SignInTry;
 
     /// <summary>Too many wrong passwords under this name.</summary>
     public sealed record Locked(DateTimeOffset Until) : SignInTry;
@@ -49,20 +51,32 @@ public sealed class SignIns(
 
         if (!passwords.Fits(account?.PasswordHash, password) || account is not { IsActive: true })
         {
-            return new SignInTry.Wrong();
+            return new SignInTry.Wrong(account?.Id, await IsLockedAsync(account, stop));
         }
 
         await guessing.RightAsync(account, place, stop);
         return new SignInTry.Welcome(account);
     }
 
+    private async Task<bool> IsLockedAsync(Person? account, CancellationToken stop) =>
+        account is not null
+        && await accounts.ByIdAsync(account.Id, stop) is { LockedUntil: { } until }
+        && until > clock.GetUtcNow();
+
     /// <summary>Signs this browser in; one that is signed in as the same person already keeps its session.</summary>
     public async Task SignInAsync(HttpContext http, Person account)
     {
-        var session =
-            SessionOf(http.User) is { } stands && Policies.IdOf(http.User) == account.Id
-                ? stands
-                : await BeginAsync(http, account.Id);
+        var stands = SessionOf(http.User) is { } known && Policies.IdOf(http.User) == account.Id ? known : (Guid?)null;
+        var session = stands ?? await BeginAsync(http, account.Id);
+        if (stands is null)
+        {
+            await http.NoteByAsync(
+                account.Id,
+                SecurityKind.SignedIn,
+                Devices.Of(http.Request.Headers.UserAgent.ToString())
+            );
+        }
+
         await http.SignInAsync(
             CookieAuthenticationDefaults.AuthenticationScheme,
             PrincipalOf(account, session),

@@ -29,6 +29,7 @@ internal static class RestoreUpload
         FirstOwner first,
         SetupToken token,
         SealedRestore restore,
+        DatabaseAddress database,
         StartOptions options,
         Readiness readiness,
         Restart restart
@@ -45,6 +46,7 @@ internal static class RestoreUpload
             var passphrase = await ReadAsync(http, token, file);
             using var paused = readiness.Pause(); // no page and no sweep meanwhile
             await restore.RestoreUnderAppAsync(file, passphrase, CancellationToken.None); // to its end, whoever waits for it
+            await SecurityBook.WriteAsync(database, new(SecurityKind.Restored), CancellationToken.None);
         }
         catch (PrivateServerProblem e)
         {

@@ -1,3 +1,6 @@
+using BrewFloor.Store.People;
+using BrewFloor.Web.Account;
+
 namespace BrewFloor.Web.Hosting;
 
 /// <summary>Whatever changes something is refused to pages of other sites, before anything is read of it.</summary>
@@ -9,17 +12,29 @@ internal static class CrossSite
 {
     public static IApplicationBuilder UseNoCrossSite(this IApplicationBuilder app) =>
         app.Use(
-            static (context, next) =>
+            static async (context, next) =>
             {
-                if (IsFromElsewhere(context.Request))
+                if (!IsFromElsewhere(context.Request))
                 {
-                    context.Response.StatusCode = StatusCodes.Status403Forbidden;
-                    return Task.CompletedTask;
+                    await next(context);
+                    return;
                 }
 
-                return next(context);
+                context.Response.StatusCode = StatusCodes.Status403Forbidden;
+                await NoteAsync(context);
             }
         );
+
+    // Once a minute from each place: whoever floods fills no log. Of the address only its beginning: the rest may be a secret.
+    private static async Task NoteAsync(HttpContext context)
+    {
+        var pace = context.RequestServices.GetRequiredService<Pace>();
+        if (pace.Wait($"elsewhere {Guessing.Place(context.Connection.RemoteIpAddress)}", 1) is null)
+        {
+            var path = context.Request.Path.Value!.Split('/');
+            await context.NoteAsync(SecurityKind.RefusedFromElsewhere, detail: $"{context.Request.Method} /{path[1]}");
+        }
+    }
 
     private static bool IsFromElsewhere(HttpRequest request) =>
         !IsOnlyALook(request.Method)

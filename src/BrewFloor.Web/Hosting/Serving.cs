@@ -94,6 +94,8 @@ public static class Serving
         var trusted = TrustedProxies.Parse(builder.Configuration[TrustedProxies.Variable]);
         builder.Services.Configure<ForwardedHeadersOptions>(forwarded => TrustedProxies.Configure(forwarded, trusted));
         builder.Services.AddAccounts();
+        builder.Services.AddSingleton(SecurityKept.Read(builder.Configuration[SecurityKept.Variable]));
+        builder.Services.AddHostedService<SecurityKeeping>();
         builder.Services.AddShell();
         builder.Services.AddFloorPages();
         builder.Services.AddBackups(builder.Configuration);

@@ -56,6 +56,10 @@ public static class ShortCommands
             );
         }
 
+        await people.Book.WriteAsync(
+            AtConsole(SecurityKind.PersonMade, $"{name}, {RoleNames.Of(role)}"),
+            CancellationToken.None
+        );
         Console.WriteLine(
             $"{name}, {role.ToString().ToLowerInvariant()}. One-use password, changed at the first sign-in:\n\n    {password}\n"
         );
@@ -84,6 +88,13 @@ public static class ShortCommands
             mustChange: true,
             CancellationToken.None
         );
+        await people.Book.WriteAsync(
+            AtConsole(SecurityKind.PasswordReset) with
+            {
+                About = account.Id,
+            },
+            CancellationToken.None
+        );
         Console.WriteLine($"{account.Name} is signed out everywhere. One-use password:\n\n    {password}\n");
         return 0;
     }
@@ -94,6 +105,10 @@ public static class ShortCommands
         var (_, secret) =
             await people.Tokens.AddAsync(name, scopes, by: null, now, CancellationToken.None)
             ?? throw new StartProblemException($"A token is called {name} already. Choose another name.");
+        await people.Book.WriteAsync(
+            AtConsole(SecurityKind.TokenMade, $"{name}: {string.Join(", ", scopes)}"),
+            CancellationToken.None
+        );
         Console.WriteLine($"Shown once:\n\n    {secret}\n");
         return 0;
     }
@@ -126,6 +141,9 @@ public static class ShortCommands
             ? role
             : throw new StartProblemException("Say which role with --role: viewer, helper, brewer or owner.");
 
+    private static SecurityEvent AtConsole(SecurityKind kind, string? detail = null) =>
+        new(kind) { Detail = detail, Network = SecurityLog.Console };
+
     private static string[] ScopesIn(StartOptions options)
     {
         var scopes = options
@@ -136,5 +154,5 @@ public static class ShortCommands
             : throw new StartProblemException("Say what the token may do with --scope: read, log, or read,log.");
     }
 
-    private sealed record PeopleAtHand(Accounts Accounts, Tokens Tokens, Passwords Passwords);
+    private sealed record PeopleAtHand(Accounts Accounts, Tokens Tokens, Passwords Passwords, SecurityBook Book);
 }

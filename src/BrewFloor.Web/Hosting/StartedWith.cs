@@ -1,3 +1,5 @@
+using BrewFloor.Web.Account;
+
 namespace BrewFloor.Web.Hosting;
 
 /// <summary>One thing the process was started with.</summary>
@@ -17,6 +19,7 @@ internal sealed record StartedWith(string Name, string? Value, string? Origin)
         "BREWFLOOR_PGBIN",
         "BREWFLOOR_PGUSER",
         FloorSecret.FileVariable,
+        SecurityKept.Variable,
         "ConnectionStrings__BrewFloor_FILE",
         "ConnectionStrings__BrewFloorOwner_FILE",
         TrustedProxies.Variable,

@@ -50,6 +50,7 @@ public sealed partial class TokensPage(Wording wording, Tokens tokens, TimeProvi
             return;
         }
 
+        await Http.NoteAsync(SecurityKind.TokenMade, detail: $"{name}: {string.Join(", ", Input.Scopes!)}");
         _secret = made.Secret;
         Http.Response.Headers.CacheControl = "no-store";
         Input = new() { Scopes = Input.Scopes };
@@ -59,6 +60,7 @@ public sealed partial class TokensPage(Wording wording, Tokens tokens, TimeProvi
     private async Task EndAsync(Guid id)
     {
         await tokens.RevokeAsync(id, clock.GetUtcNow(), Http.RequestAborted);
+        await Http.NoteAsync(SecurityKind.TokenEnded, detail: _tokens.FirstOrDefault(token => token.Id == id)?.Name);
         await ReadAsync();
     }
 

@@ -132,10 +132,9 @@ public sealed partial class EntryPage(
 
         var form = Posted!;
         (var brewer, _noBrewer) = await brewers.AskAsync(
+            Http,
             form.GetValueOrDefault(BrewerPart.NameField),
-            form.GetValueOrDefault(BrewerPart.PasswordField),
-            author.Id,
-            Http.RequestAborted
+            form.GetValueOrDefault(BrewerPart.PasswordField)
         );
         return brewer;
     }

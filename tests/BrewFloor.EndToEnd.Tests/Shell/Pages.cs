@@ -49,6 +49,7 @@ internal static class Pages
         ["/settings/address"] = _ => ["/settings/address"],
         ["/settings/configuration"] = _ => ["/settings/configuration"],
         ["/settings/rules"] = _ => ["/settings/rules"],
+        ["/settings/security"] = _ => ["/settings/security"],
         ["/settings/site"] = _ => ["/settings/site"],
         ["/settings/tokens"] = _ => ["/settings/tokens"],
         ["/setup"] = _ => ["/setup"],

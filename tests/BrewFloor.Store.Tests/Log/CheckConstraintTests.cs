@@ -44,6 +44,7 @@ public sealed class CheckConstraintTests(TestServer server) : IAsyncLifetime
             $"{Person} VALUES (gen_random_uuid(), 'Ann', 'owner', false, gen_random_uuid(), -1, true, '{{}}', now())",
         ["ck_people_role_is_known"] =
             $"{Person} VALUES (gen_random_uuid(), 'Ann', 'king', false, gen_random_uuid(), 0, true, '{{}}', now())",
+        ["ck_security_events_kind_is_a_word"] = "INSERT INTO security_events (kind) VALUES ('')",
         ["ck_site_address_opens_in_a_browser"] = "UPDATE site SET address = 'floor.example'",
         ["ck_site_altitude_is_on_earth"] = "UPDATE site SET altitude_m = 9000",
         ["ck_site_is_one"] = "INSERT INTO site SELECT 2, name, zone, altitude_m, version FROM site",

@@ -78,6 +78,7 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/settings/address"] = Policies.Owner,
         ["/settings/configuration"] = Policies.Owner,
         ["/settings/rules"] = Policies.Viewer, // an owner changes them
+        ["/settings/security"] = Policies.Owner,
         ["/settings/site"] = Policies.Owner,
         ["/settings/tokens"] = Policies.Owner,
         ["/setup"] = Anyone,

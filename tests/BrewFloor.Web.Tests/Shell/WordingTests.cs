@@ -44,6 +44,7 @@ public partial class WordingTests
         ["house-name-"] = [.. HouseNumbers.All.Select(number => number.Key)],
         ["house-why-"] = [.. HouseNumbers.All.Select(number => number.Key)],
         ["tokens-scope-"] = [.. Store.People.Tokens.Scopes],
+        ["security-kind-"] = Enum.GetNames<Store.People.SecurityKind>(),
         ["theme-"] = ["sunlight", "device"],
         ["fact-"] = KeysGiven("TankFacts"),
         ["batch-"] = KeysGiven("BatchWords"),
