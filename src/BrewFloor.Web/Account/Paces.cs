@@ -15,16 +15,14 @@ internal static class Paces
     /// <summary>Of the code from the console.</summary>
     public const int SetupsAMinute = 5;
 
-    /// <summary>With one token.</summary>
-    public const int CallsAMinute = 600;
-
     public static IApplicationBuilder UsePaces(this IApplicationBuilder app)
     {
         var pace = app.ApplicationServices.GetRequiredService<Pace>();
+        var tokens = app.ApplicationServices.GetRequiredService<TokenPace>();
         return app.Use(
             (context, next) =>
             {
-                if (LimitOf(context) is not var (who, most) || pace.Wait(who, most) is not { } wait)
+                if (LimitOf(context, tokens) is not var (who, most) || pace.Wait(who, most) is not { } wait)
                 {
                     return next(context);
                 }
@@ -40,14 +38,14 @@ internal static class Paces
     public static void SayWhen(HttpResponse answer, TimeSpan wait) =>
         answer.Headers.RetryAfter = Math.Max(1, Math.Ceiling(wait.TotalSeconds)).ToString(CultureInfo.InvariantCulture);
 
-    private static (string Who, int Most)? LimitOf(HttpContext context)
+    private static (string Who, int Most)? LimitOf(HttpContext context, TokenPace tokens)
     {
         var request = context.Request;
         if (BearerTokens.AreUsedIn(request))
         {
             // By its hash: nothing here keeps a token, and a made-up one slows nobody else.
             var hash = SHA256.HashData(Encoding.UTF8.GetBytes(BearerTokens.SecretIn(request)!));
-            return ($"token {Convert.ToHexString(hash)}", CallsAMinute);
+            return ($"token {Convert.ToHexString(hash)}", tokens.CallsAMinute);
         }
 
         var place = Guessing.Place(context.Connection.RemoteIpAddress);

@@ -94,6 +94,7 @@ public static class Serving
         var trusted = TrustedProxies.Parse(builder.Configuration[TrustedProxies.Variable]);
         builder.Services.Configure<ForwardedHeadersOptions>(forwarded => TrustedProxies.Configure(forwarded, trusted));
         builder.Services.AddAccounts();
+        builder.Services.AddSingleton(TokenPace.Read(builder.Configuration[TokenPace.Variable]));
         builder.Services.AddSingleton(SecurityKept.Read(builder.Configuration[SecurityKept.Variable]));
         builder.Services.AddHostedService<SecurityKeeping>();
         builder.Services.AddShell();

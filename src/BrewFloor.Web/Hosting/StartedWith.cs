@@ -20,6 +20,7 @@ internal sealed record StartedWith(string Name, string? Value, string? Origin)
         "BREWFLOOR_PGUSER",
         FloorSecret.FileVariable,
         SecurityKept.Variable,
+        TokenPace.Variable,
         "ConnectionStrings__BrewFloor_FILE",
         "ConnectionStrings__BrewFloorOwner_FILE",
         TrustedProxies.Variable,

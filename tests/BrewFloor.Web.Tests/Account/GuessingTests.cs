@@ -2,6 +2,7 @@ using System.Net;
 using BrewFloor.Domain.People;
 using BrewFloor.Store.Tests.Postgres;
 using BrewFloor.Web.Account;
+using BrewFloor.Web.Hosting;
 using BrewFloor.Web.Tests.Api;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
@@ -139,7 +140,7 @@ public sealed class GuessingTests : IAsyncLifetime
     public async Task A_token_is_answered_six_hundred_times_a_minute_and_slows_no_other()
     {
         var (program, other) = (await _app.WithTokenAsync("read"), await _app.WithTokenAsync("read"));
-        for (var i = 0; i < Paces.CallsAMinute; i++)
+        for (var i = 0; i < TokenPace.Usual; i++)
         {
             using var answer = await program.GetAsync("/api/v1/calculate", FloorApp.Stop);
             Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
@@ -154,6 +155,24 @@ public sealed class GuessingTests : IAsyncLifetime
         _clock.Advance(TimeSpan.FromSeconds(42));
         Assert.Equal(HttpStatusCode.OK, (await program.GetAsync("/api/v1/calculate", FloorApp.Stop)).StatusCode);
     }
+
+    [Theory]
+    [InlineData(null, 600)]
+    [InlineData("30", 30)]
+    public void The_pace_of_tokens_is_what_the_floor_was_started_with(string? text, int calls) =>
+        Assert.Equal(calls, TokenPace.Read(text).CallsAMinute);
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("-1")]
+    [InlineData("many")]
+    [InlineData("1000001")]
+    public void A_pace_that_is_no_pace_stops_the_start(string text) =>
+        Assert.Contains(
+            TokenPace.Variable,
+            Assert.Throws<StartProblemException>(() => TokenPace.Read(text)).Message,
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData("203.0.113.7", "203.0.113.7")]
