@@ -1,5 +1,6 @@
 using BrewFloor.Store.Batches;
 using BrewFloor.Store.House;
+using BrewFloor.Store.Items;
 using BrewFloor.Store.Jobs;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.People;
@@ -21,6 +22,8 @@ public sealed class FloorDb(DbContextOptions<FloorDb> options) : DbContext(optio
     internal DbSet<BatchRow> Batches => Set<BatchRow>();
 
     internal DbSet<CultureRow> Cultures => Set<CultureRow>();
+
+    internal DbSet<ItemRow> Items => Set<ItemRow>();
 
     internal DbSet<ThingChangeRow> ThingChanges => Set<ThingChangeRow>();
 

@@ -1,6 +1,7 @@
 using BrewFloor.Store.Backups;
 using BrewFloor.Store.Batches;
 using BrewFloor.Store.House;
+using BrewFloor.Store.Items;
 using BrewFloor.Store.Jobs;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.People;
@@ -37,6 +38,7 @@ public static class StoreSetup
             .AddSingleton<Inventory>()
             .AddSingleton<BatchBook>()
             .AddSingleton<CultureBook>()
+            .AddSingleton<ItemBook>()
             .AddSingleton<HouseKeeping>()
             .AddSingleton<Cautions>()
             .AddSingleton<DueJobs>()

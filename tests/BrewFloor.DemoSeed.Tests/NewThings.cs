@@ -1,11 +1,12 @@
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 
 namespace BrewFloor.DemoSeed.Tests;
 
-/// <summary>The batches and cultures that entries bring into being, as the door would make their rows.</summary>
+/// <summary>The batches, cultures and items that entries bring into being, as the door would make their rows.</summary>
 internal static class NewThings
 {
     public static NewBatch? BatchOf(LogEntry entry) =>
@@ -24,6 +25,21 @@ internal static class NewThings
             CultureTakenOver taken => [taken.NewCulture],
             Harvested harvested => harvested.Cuts.Select(cut => cut.NewCulture),
             _ => [],
+        };
+
+    public static NewItem? ItemOf(LogEntry entry) =>
+        entry switch
+        {
+            ItemReceived received => received.NewItem,
+            ItemCounted counted => counted.NewItem,
+            _ => null,
+        };
+
+    public static Item Made(NewItem item, int number) =>
+        new(item.Id, number, item.Name, item.Kind, item.Measure)
+        {
+            ReorderAt = item.ReorderAt,
+            KeptWhere = item.KeptWhere,
         };
 
     public static Batch Made(NewBatch batch, int number) =>

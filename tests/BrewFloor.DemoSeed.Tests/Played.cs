@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.House;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -75,7 +76,8 @@ internal sealed class Played
 internal sealed record States(
     ImmutableDictionary<Guid, (Tank Thing, TankState State)> Tanks,
     ImmutableDictionary<Guid, (Batch Thing, BatchState State)> Batches,
-    ImmutableDictionary<Guid, (Culture Thing, CultureState State)> Cultures
+    ImmutableDictionary<Guid, (Culture Thing, CultureState State)> Cultures,
+    ImmutableDictionary<Guid, (Item Thing, ItemState State)> Items
 )
 {
     /// <summary>Nothing known of any of them.</summary>
@@ -90,7 +92,11 @@ internal sealed record States(
                 .ToImmutableDictionary(batch => batch.Item1.Id),
             log.SelectMany(NewThings.CulturesOf)
                 .Select((culture, i) => (NewThings.Made(culture, i + 1), new CultureState(culture.Id)))
-                .ToImmutableDictionary(culture => culture.Item1.Id)
+                .ToImmutableDictionary(culture => culture.Item1.Id),
+            log.Select(NewThings.ItemOf)
+                .OfType<NewItem>()
+                .Select((item, i) => (NewThings.Made(item, i + 1), new ItemState(item.Id)))
+                .ToImmutableDictionary(item => item.Item1.Id)
         );
     }
 
@@ -100,6 +106,7 @@ internal sealed record States(
             Tanks = [.. Tanks.Values.OrderBy(tank => tank.Thing.Code, StringComparer.Ordinal)],
             Batches = [.. Batches.Values.OrderBy(batch => batch.Thing.Number)],
             Cultures = [.. Cultures.Values.OrderBy(culture => culture.Thing.Number)],
+            Items = [.. Items.Values.OrderBy(item => item.Thing.Number)],
         };
 
     /// <summary>Only what an entry is about: all that a guard sees at the door.</summary>
@@ -111,6 +118,7 @@ internal sealed record States(
             Tanks = [.. ids.Where(Tanks.ContainsKey).Select(id => Tanks[id])],
             Batches = [.. ids.Where(Batches.ContainsKey).Select(id => Batches[id])],
             Cultures = [.. ids.Where(Cultures.ContainsKey).Select(id => Cultures[id])],
+            Items = [.. ids.Where(Items.ContainsKey).Select(id => Items[id])],
         };
     }
 
@@ -120,12 +128,14 @@ internal sealed record States(
         return new(
             Tanks.SetItems(after.Tanks.Select(tank => KeyValuePair.Create(tank.Thing.Id, tank))),
             Batches.SetItems(after.Batches.Select(batch => KeyValuePair.Create(batch.Thing.Id, batch))),
-            Cultures.SetItems(after.Cultures.Select(culture => KeyValuePair.Create(culture.Thing.Id, culture)))
+            Cultures.SetItems(after.Cultures.Select(culture => KeyValuePair.Create(culture.Thing.Id, culture))),
+            Items.SetItems(after.Items.Select(item => KeyValuePair.Create(item.Thing.Id, item)))
         );
     }
 
     public string NameOf(Subject subject) =>
         Tanks.TryGetValue(subject.Id, out var tank) ? tank.Thing.Code
         : Batches.TryGetValue(subject.Id, out var batch) ? $"{batch.Thing.Number} {batch.Thing.Name}"
-        : Cultures[subject.Id].Thing.Strain;
+        : Cultures.TryGetValue(subject.Id, out var culture) ? culture.Thing.Strain
+        : Items[subject.Id].Thing.Name;
 }

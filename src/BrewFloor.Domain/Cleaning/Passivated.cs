@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using UnitsNet;
@@ -5,7 +6,7 @@ using UnitsNet;
 namespace BrewFloor.Domain.Cleaning;
 
 /// <summary>The acid bath. It counts only from the air-drying after it.</summary>
-public sealed record Passivated(Guid TankId, BathKind Bath) : LogEntry
+public sealed record Passivated(Guid TankId, BathKind Bath) : LogEntry, ITakesStock
 {
     /// <summary>As on the label: "1.5 %", "30 mL in 10 L".</summary>
     public string? Concentration { get; init; }
@@ -19,7 +20,10 @@ public sealed record Passivated(Guid TankId, BathKind Bath) : LogEntry
     /// <summary>Rinsed with water as the practice says; any other liquid before the drying voids the bath.</summary>
     public bool IsRinsed { get; init; }
 
-    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+    /// <summary>Taken from the stock for it.</summary>
+    public Listed<Used> Used { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), .. this.Items()];
 
     public override IEnumerable<Objection> Objections(Floor before)
     {

@@ -1,4 +1,5 @@
 using BrewFloor.Domain.House;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using UnitsNet;
@@ -6,7 +7,7 @@ using UnitsNet;
 namespace BrewFloor.Domain.Cleaning;
 
 /// <summary>The sanitizer went in: contact begins. What leaves it is <see cref="Drained"/>.</summary>
-public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry
+public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry, ITakesStock
 {
     private const string NotClean = "not-clean";
 
@@ -22,7 +23,10 @@ public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry
     /// <summary>The label's own least contact, in minutes; it comes before the family's.</summary>
     public Duration? LabelMinutes { get; init; }
 
-    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+    /// <summary>Taken from the stock for it.</summary>
+    public Listed<Used> Used { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), .. this.Items()];
 
     public override IEnumerable<Objection> Objections(Floor before)
     {

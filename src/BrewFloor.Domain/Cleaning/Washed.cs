@@ -1,4 +1,5 @@
 using BrewFloor.Domain.House;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using UnitsNet;
@@ -6,7 +7,7 @@ using UnitsNet;
 namespace BrewFloor.Domain.Cleaning;
 
 /// <summary>A cleaner went through the tank. The tank stays soiled, with cleaner on its walls, until it is rinsed.</summary>
-public sealed record Washed(Guid TankId, Agent Cleaner, Way How) : LogEntry
+public sealed record Washed(Guid TankId, Agent Cleaner, Way How) : LogEntry, ITakesStock
 {
     /// <summary>As on the label: "1.5 %", "30 mL in 10 L".</summary>
     public string? Concentration { get; init; }
@@ -23,7 +24,10 @@ public sealed record Washed(Guid TankId, Agent Cleaner, Way How) : LogEntry
     /// <summary>The circuit was closed: no air could come in.</summary>
     public bool IsClosedCircuit { get; init; }
 
-    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+    /// <summary>Taken from the stock for it.</summary>
+    public Listed<Used> Used { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), .. this.Items()];
 
     public override IEnumerable<Objection> Objections(Floor before)
     {

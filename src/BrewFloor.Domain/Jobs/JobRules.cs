@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.House;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -11,6 +12,8 @@ public delegate IEnumerable<Job> TankRule(Tank tank, TankState state, HouseRules
 public delegate IEnumerable<Job> BatchRule(Batch batch, BatchState state, HouseRules rules, DateTimeOffset now);
 
 public delegate IEnumerable<Job> CultureRule(Culture culture, CultureState state, HouseRules rules, DateTimeOffset now);
+
+public delegate IEnumerable<Job> ItemRule(Item item, ItemState state, HouseRules rules, DateTimeOffset now);
 
 /// <summary>
 /// All rules that make jobs. A rule reads the state of one subject, so that whoever holds its lock may write its jobs; what the
@@ -41,6 +44,8 @@ public static class JobRules
         AnswerForIt.For,
     ];
 
+    public static readonly Listed<ItemRule> OfItems = [BuyMore.For];
+
     /// <summary>Every job open on a subject, also those that come due later.</summary>
     /// <param name="floor">With the subject; with a batch, the tanks it lies in.</param>
     public static Listed<Job> For(Floor floor, Subject subject, DateTimeOffset now) =>
@@ -49,7 +54,8 @@ public static class JobRules
             SubjectKind.Tank => For(floor.Tank(subject.Id), floor.Rules, now),
             SubjectKind.Batch => For(floor.Batch(subject.Id), floor, now),
             SubjectKind.Culture => For(floor.Culture(subject.Id), floor.Rules, now),
-            _ => [],
+            SubjectKind.Item => For(floor.Item(subject.Id), floor.Rules, now),
+            _ => throw new ArgumentOutOfRangeException(nameof(subject), subject, "No such kind."),
         };
 
     private static Listed<Job> For((Tank Thing, TankState State) tank, HouseRules rules, DateTimeOffset now) =>
@@ -65,4 +71,7 @@ public static class JobRules
 
     private static Listed<Job> For((Culture Thing, CultureState State) culture, HouseRules rules, DateTimeOffset now) =>
         [.. OfCultures.SelectMany(rule => rule(culture.Thing, culture.State, rules, now))];
+
+    private static Listed<Job> For((Item Thing, ItemState State) item, HouseRules rules, DateTimeOffset now) =>
+        item.Thing.IsNoLongerKept ? [] : [.. OfItems.SelectMany(rule => rule(item.Thing, item.State, rules, now))];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 
@@ -49,6 +50,10 @@ public static class EntryKinds
         ["harvested"] = typeof(Harvested),
         ["counted"] = typeof(Counted),
         ["culture-discarded"] = typeof(CultureDiscarded),
+        ["item-received"] = typeof(ItemReceived),
+        ["item-counted"] = typeof(ItemCounted),
+        ["item-used"] = typeof(ItemUsed),
+        ["item-discarded"] = typeof(ItemDiscarded),
         ["rinsed"] = typeof(Rinsed),
         ["washed"] = typeof(Washed),
         ["inspected"] = typeof(Inspected),

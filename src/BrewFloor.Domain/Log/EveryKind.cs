@@ -1,3 +1,5 @@
+using BrewFloor.Domain.Items;
+
 namespace BrewFloor.Domain.Log;
 
 /// <summary>Objections that every kind of entry shares; they come before its own.</summary>
@@ -5,8 +7,11 @@ public static class EveryKind
 {
     public const string TankRetired = "tank-retired";
 
-    /// <summary>Impossible: a tank that is gone takes notes, corrections and strikes, nothing else.</summary>
     public static IEnumerable<Objection> Objections(LogEntry entry, Floor before) =>
+        [.. Retired(entry, before), .. entry is ITakesStock taking ? taking.StockObjections(before) : []];
+
+    /// <summary>Impossible: a tank that is gone takes notes, corrections and strikes, nothing else.</summary>
+    private static IEnumerable<Objection> Retired(LogEntry entry, Floor before) =>
         entry is Noted or Corrected or Struck
             ? []
             : from tank in before.Tanks

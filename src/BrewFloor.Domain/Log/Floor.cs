@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.House;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 
@@ -15,6 +16,8 @@ public sealed record Floor(HouseRules Rules)
 
     public Listed<(Culture Thing, CultureState State)> Cultures { get; init; }
 
+    public Listed<(Item Thing, ItemState State)> Items { get; init; }
+
     /// <summary>A tank of the entry. One the floor doesn't know is a caller's bug: the door refuses it before.</summary>
     public (Tank Thing, TankState State) Tank(Guid id) => Tanks.First(tank => tank.Thing.Id == id);
 
@@ -24,10 +27,18 @@ public sealed record Floor(HouseRules Rules)
     /// <inheritdoc cref="Tank"/>
     public (Culture Thing, CultureState State) Culture(Guid id) => Cultures.First(culture => culture.Thing.Id == id);
 
+    /// <inheritdoc cref="Tank"/>
+    public (Item Thing, ItemState State) Item(Guid id) => Items.First(item => item.Thing.Id == id);
+
     public State? StateOf(Subject subject) => States.FirstOrDefault(state => state.Subject == subject);
 
     public IEnumerable<State> States =>
-        [.. Tanks.Select(t => t.State), .. Batches.Select(b => b.State), .. Cultures.Select(c => c.State)];
+        [
+            .. Tanks.Select(t => t.State),
+            .. Batches.Select(b => b.State),
+            .. Cultures.Select(c => c.State),
+            .. Items.Select(i => i.State),
+        ];
 
     /// <summary>The floor after one more entry, its handovers taken from the states as they stood before it.</summary>
     public Floor After(LogEntry entry)
@@ -44,6 +55,7 @@ public sealed record Floor(HouseRules Rules)
             [
                 .. Cultures.Select(c => (c.Thing, (CultureState)c.State.After(entry, [.. handed[c.State.Subject]]))),
             ],
+            Items = [.. Items.Select(i => (i.Thing, (ItemState)i.State.After(entry, [.. handed[i.State.Subject]])))],
         };
     }
 }

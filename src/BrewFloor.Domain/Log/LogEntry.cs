@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 
@@ -56,6 +57,10 @@ public abstract record LogEntry
 
     /// <inheritdoc cref="Change(TankState, Listed{HandedOver})"/>
     public virtual CultureState Change(CultureState culture, Listed<HandedOver> handed) => culture;
+
+    /// <inheritdoc cref="Change(TankState, Listed{HandedOver})"/>
+    public virtual ItemState Change(ItemState item, Listed<HandedOver> handed) =>
+        this is ITakesStock taking ? taking.Taken(item) : item;
 
     /// <summary>Everything the floor says to it, without the cautions the club switched off.</summary>
     public Verdict JudgedOn(Floor before) =>

@@ -17,6 +17,8 @@ public readonly record struct Subject(SubjectKind Kind, Guid Id)
     public static Subject Batch(Guid id) => new(SubjectKind.Batch, id);
 
     public static Subject Culture(Guid id) => new(SubjectKind.Culture, id);
+
+    public static Subject Item(Guid id) => new(SubjectKind.Item, id);
 }
 
 /// <summary>When something happened, and the entry that says so.</summary>

@@ -1,11 +1,15 @@
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 
 namespace BrewFloor.Domain.Tanks;
 
 /// <summary>A seal was renewed.</summary>
-public sealed record GasketChanged(Guid TankId, string What) : LogEntry
+public sealed record GasketChanged(Guid TankId, string What) : LogEntry, ITakesStock
 {
-    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+    /// <summary>Taken from the stock for it.</summary>
+    public Listed<Used> Used { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), .. this.Items()];
 
     public override IEnumerable<Objection> Objections(Floor before)
     {

@@ -1,10 +1,11 @@
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using UnitsNet;
 
 namespace BrewFloor.Domain.Tanks;
 
 /// <summary>Air was driven out with gas, by pressure cycles or by volumes pushed through.</summary>
-public sealed record Purged(Guid TankId, Gas Gas) : LogEntry
+public sealed record Purged(Guid TankId, Gas Gas) : LogEntry, ITakesStock
 {
     public int? Cycles { get; init; }
 
@@ -14,7 +15,10 @@ public sealed record Purged(Guid TankId, Gas Gas) : LogEntry
     /// <summary>The top of each cycle, or what it stands under now, in kPa gauge.</summary>
     public Pressure? Pressure { get; init; }
 
-    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+    /// <summary>Taken from the stock for it.</summary>
+    public Listed<Used> Used { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), .. this.Items()];
 
     public override IEnumerable<Objection> Objections(Floor before)
     {

@@ -1,11 +1,15 @@
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 
 namespace BrewFloor.Domain.Tanks;
 
 /// <summary>The parts are on again.</summary>
-public sealed record Refitted(Guid TankId, string Parts) : LogEntry
+public sealed record Refitted(Guid TankId, string Parts) : LogEntry, ITakesStock
 {
-    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+    /// <summary>Taken from the stock for it.</summary>
+    public Listed<Used> Used { get; init; }
+
+    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId), .. this.Items()];
 
     public override IEnumerable<Objection> Objections(Floor before) => [];
 

@@ -15,6 +15,7 @@ internal static class ExportedTables
         "tanks",
         "batches",
         "cultures",
+        "items",
         "thing_changes",
         "entries",
         "entry_subjects",

@@ -26,6 +26,7 @@ public static class FloorJson
             new HoursJson(),
             new GravityJson(),
             new YeastAmountJson(),
+            new StockAmountJson(),
             new NumberJson(),
             new TypedJson(),
             new StrappingJson(),

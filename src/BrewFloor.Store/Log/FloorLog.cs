@@ -103,6 +103,6 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
             is { SqlState: PostgresErrorCodes.DeadlockDetected or PostgresErrorCodes.SerializationFailure }
                 or {
                     SqlState: PostgresErrorCodes.UniqueViolation,
-                    ConstraintName: "pk_entries" or "pk_batches" or "pk_cultures"
+                    ConstraintName: "pk_entries" or "pk_batches" or "pk_cultures" or "pk_items"
                 };
 }

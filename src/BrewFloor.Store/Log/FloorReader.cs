@@ -107,18 +107,45 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
         return view.Floor.Cultures.Any(c => c.Thing.Id == id) ? view : null;
     }
 
-    /// <summary>Every open job, with the tanks, batches and cultures that it is about.</summary>
+    /// <summary>Everything in stock that was ever logged, by name, and what is due on it.</summary>
+    public Task<FloorView> ItemsAsync(CancellationToken stop) =>
+        ViewAsync(
+            new(None, None, None, "subject_kind = 'item'")
+            {
+                Items = $"{WasLogged} ORDER BY lower(t.thing ->> 'name'), t.number",
+            },
+            stop
+        );
+
+    /// <summary>An item, and what is due on it.</summary>
+    /// <returns>Null: there is no such item.</returns>
+    public async Task<FloorView?> ItemAsync(int number, CancellationToken stop)
+    {
+        var view = await ViewAsync(
+            new(None, None, None, "subject_id IN (SELECT id FROM items WHERE number = $1)")
+            {
+                Items = "t.number = $1",
+            },
+            stop,
+            number
+        );
+        return view.Floor.Items is [] ? null : view;
+    }
+
+    /// <summary>Every open job, with the tanks, batches, cultures and items that it is about.</summary>
     public Task<FloorView> JobsAsync(CancellationToken stop)
     {
         const string Open = "SELECT unnest(ARRAY[subject_id, tank_id]) FROM jobs WHERE resolved_at IS NULL";
-        return ViewAsync(new($"t.id IN ({Open})", $"t.id IN ({Open})", $"t.id IN ({Open})", "true"), stop);
+        const string There = $"t.id IN ({Open})";
+        return ViewAsync(new(There, There, There, "true") { Items = There }, stop);
     }
 
     /// <summary>Just these, for a form that asks the same question as the door will.</summary>
     public Task<FloorView> ForAsync(IEnumerable<Subject> subjects, CancellationToken stop)
     {
         Guid[] ids = [.. subjects.Select(s => s.Id)];
-        return ViewAsync(new("t.id = ANY($1)", "t.id = ANY($1)", "t.id = ANY($1)", "subject_id = ANY($1)"), stop, ids);
+        const string These = "t.id = ANY($1)";
+        return ViewAsync(new(These, These, These, "subject_id = ANY($1)") { Items = These }, stop, ids);
     }
 
     /// <summary>A subject as it was just after a moment.</summary>
@@ -185,7 +212,7 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
     {
         batch.Add("SELECT clock_timestamp()");
         batch.Add(RulesOnHand.Question, rules.Version);
-        var parts = new[] { ("tanks", wanted.Tanks), ("batches", wanted.Batches), ("cultures", wanted.Cultures) };
+        var parts = new[] { ("tanks", wanted.Tanks), ("batches", wanted.Batches), ("cultures", wanted.Cultures), ("items", wanted.Items) };
         foreach (var (table, where) in parts)
         {
             Add(batch, Opening.Question(table).Replace("t.id = ANY($1)", where, StringComparison.Ordinal), values);
@@ -202,5 +229,8 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
         batch.Add(text, text.Contains("$1", StringComparison.Ordinal) ? values : []);
 
     /// <summary>Which of each, as SQL; the one parameter is $1.</summary>
-    private sealed record Wanted(string Tanks, string Batches, string Cultures, string Jobs);
+    private sealed record Wanted(string Tanks, string Batches, string Cultures, string Jobs)
+    {
+        public string Items { get; init; } = None;
+    }
 }

@@ -59,6 +59,7 @@ internal sealed class Hearing(Listed<Sent> sent, Author author, Opened opened)
         {
             Newcomers.Batches(entry).ToList().ForEach(opened.Things.Add);
             Newcomers.Cultures(entry).ToList().ForEach(opened.Things.Add);
+            Newcomers.Items(entry).ToList().ForEach(opened.Things.Add);
         }
     }
 

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Yeast;
 using UnitsNet;
@@ -73,6 +74,43 @@ internal sealed class YeastAmountJson : JsonConverter<YeastAmount>
         writer.WriteStartObject();
         writer.WriteNumber(value.IsMass ? "g" : "ml", value.Value);
         writer.WriteEndObject();
+    }
+}
+
+/// <summary><c>{"pieces": 3}</c>, <c>{"g": 500}</c> or <c>{"ml": 250}</c> of an item.</summary>
+internal sealed class StockAmountJson : JsonConverter<StockAmount>
+{
+    public override StockAmount Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        using var json = JsonDocument.ParseValue(ref reader);
+        return json.RootElement.TryGetProperty("pieces", out var pieces) ? StockAmount.Of(pieces.GetInt32())
+            : json.RootElement.TryGetProperty("g", out var grams) ? StockAmount.Of(Mass.FromGrams(grams.GetDouble()))
+            : json.RootElement.TryGetProperty("ml", out var ml) ? StockAmount.Of(Volume.FromMilliliters(ml.GetDouble()))
+            : throw new JsonException("Expected an amount in pieces, g or ml.");
+    }
+
+    public override void Write(Utf8JsonWriter writer, StockAmount value, JsonSerializerOptions options)
+    {
+        writer.WriteStartObject();
+        WriteTo(writer, value);
+        writer.WriteEndObject();
+    }
+
+    /// <summary>The measure as the key.</summary>
+    public static void WriteTo(Utf8JsonWriter writer, StockAmount value)
+    {
+        switch (value.Measure)
+        {
+            case StockMeasure.Pieces:
+                writer.WriteNumber("pieces", (int)value.Value);
+                break;
+            case StockMeasure.Mass:
+                writer.WriteNumber("g", value.Value);
+                break;
+            default:
+                writer.WriteNumber("ml", value.Value);
+                break;
+        }
     }
 }
 

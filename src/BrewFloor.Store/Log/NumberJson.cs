@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using BrewFloor.Brewing.Extract;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using UnitsNet;
 
@@ -38,6 +39,8 @@ internal sealed class NumberJson : JsonConverter<Number>
             "c" => Temperature.FromDegreesCelsius(json.GetDouble()),
             "k" => TemperatureDelta.FromKelvins(json.GetDouble()),
             "kpa_gauge" => Pressure.FromKilopascals(json.GetDouble()),
+            "pieces" => StockAmount.Of(json.GetInt32()),
+            "ml" => Volume.FromMilliliters(json.GetDouble()),
             "g" => Mass.FromGrams(json.GetDouble()),
             "minutes" => Duration.FromMinutes(json.GetDouble()),
             "hours" => TimeSpan.FromHours(json.GetDouble()),
@@ -85,6 +88,9 @@ internal sealed class NumberJson : JsonConverter<Number>
     {
         switch (number)
         {
+            case StockAmount v:
+                StockAmountJson.WriteTo(writer, v);
+                break;
             case TimeSpan v:
                 writer.WriteNumber("hours", v.TotalHours);
                 break;

@@ -2,6 +2,7 @@ using BrewFloor.Domain.House;
 using BrewFloor.Domain.Log;
 using BrewFloor.Store.Batches;
 using BrewFloor.Store.House;
+using BrewFloor.Store.Items;
 using BrewFloor.Store.Jobs;
 using BrewFloor.Store.Tanks;
 using BrewFloor.Store.Yeast;
@@ -118,7 +119,7 @@ internal static class Opening
         return [.. kinds.Select(k => k.Kind)];
     }
 
-    /// <summary>Always tanks, batches, cultures.</summary>
+    /// <summary>Always tanks, batches, cultures, items.</summary>
     public static void Lock(NpgsqlBatch batch, IEnumerable<(string Table, Guid[] Ids)> kinds, Locks locks)
     {
         if (locks.Rows.Length == 0)
@@ -254,8 +255,11 @@ internal static class Opening
             case SubjectKind.Batch:
                 things.Add(BatchRow.ToBatch(thing, number, version));
                 break;
-            default:
+            case SubjectKind.Culture:
                 things.Add(CultureRow.ToCulture(thing, number, version));
+                break;
+            default:
+                things.Add(ItemRow.ToItem(thing, number, version));
                 break;
         }
     }

@@ -10,6 +10,7 @@ internal static class SubjectKinds
         (SubjectKind.Tank, "tanks"),
         (SubjectKind.Batch, "batches"),
         (SubjectKind.Culture, "cultures"),
+        (SubjectKind.Item, "items"),
     ];
 
     public static string NameOf(SubjectKind kind) =>

@@ -3,7 +3,7 @@ using Npgsql;
 
 namespace BrewFloor.Store.Log;
 
-/// <summary>Finds ids by what people call things: a tank's code (without case), a batch's or a culture's number.</summary>
+/// <summary>Finds ids by what people call things: a tank's code (without case), the number of a batch, a culture or an item.</summary>
 public sealed class SubjectNames(NpgsqlDataSource database)
 {
     /// <summary>One round trip for all; what isn't there is left out.</summary>
@@ -11,6 +11,7 @@ public sealed class SubjectNames(NpgsqlDataSource database)
         IEnumerable<string> tanks,
         IEnumerable<int> batches,
         IEnumerable<int> cultures,
+        IEnumerable<int> items,
         CancellationToken stop
     )
     {
@@ -20,6 +21,7 @@ public sealed class SubjectNames(NpgsqlDataSource database)
         batch.Add("SELECT id, code FROM tanks WHERE code = ANY($1)", codes);
         batch.Add("SELECT id, number FROM batches WHERE number = ANY($1)", batches.Distinct().ToArray());
         batch.Add("SELECT id, number FROM cultures WHERE number = ANY($1)", cultures.Distinct().ToArray());
+        batch.Add("SELECT id, number FROM items WHERE number = ANY($1)", items.Distinct().ToArray());
         await using var reader = await batch.ExecuteReaderAsync(stop);
         var found = new Named();
         while (await reader.ReadAsync(stop))
@@ -27,7 +29,7 @@ public sealed class SubjectNames(NpgsqlDataSource database)
             found.Tanks.Add(reader.GetString(1), reader.GetGuid(0));
         }
 
-        foreach (var numbers in (Dictionary<int, Guid>[])[found.Batches, found.Cultures])
+        foreach (var numbers in (Dictionary<int, Guid>[])[found.Batches, found.Cultures, found.Items])
         {
             await reader.NextResultAsync(stop);
             while (await reader.ReadAsync(stop))
@@ -51,10 +53,20 @@ public sealed class Named
 
     internal Dictionary<int, Guid> Cultures { get; } = [];
 
+    internal Dictionary<int, Guid> Items { get; } = [];
+
     /// <returns>Null: no tank has this code.</returns>
     public Guid? Tank(string code) => Tanks.TryGetValue(SubjectNames.Code(code), out var id) ? id : null;
 
-    /// <returns>Null: there is no such batch or culture.</returns>
+    /// <returns>Null: there is no such batch, culture or item.</returns>
     public Guid? Numbered(SubjectKind kind, int number) =>
-        (kind is SubjectKind.Batch ? Batches : Cultures).TryGetValue(number, out var id) ? id : null;
+        Of(kind).TryGetValue(number, out var id) ? id : null;
+
+    private Dictionary<int, Guid> Of(SubjectKind kind) =>
+        kind switch
+        {
+            SubjectKind.Batch => Batches,
+            SubjectKind.Culture => Cultures,
+            _ => Items,
+        };
 }

@@ -27,7 +27,7 @@ internal sealed class ThingEdit(NpgsqlDataSource database, RulesOnHand rules)
         INSERT INTO thing_changes (kind, thing_id, version, at, by, thing) VALUES ($1, $2, $3, clock_timestamp(), $4, $5)
         """;
 
-    /// <summary>Tanks, batches and cultures are changed by brewers, at a page; nothing: they may.</summary>
+    /// <summary>Tanks, batches, cultures and items are changed by brewers, at a page; nothing: they may.</summary>
     public static Listed<Objection> MayNot(Author by) =>
         by.Role < Role.Brewer || by.IsToken ? [Objection.Impossible("may-not-edit")] : [];
 

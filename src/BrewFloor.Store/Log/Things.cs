@@ -1,18 +1,21 @@
 using BrewFloor.Domain;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.House;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 
 namespace BrewFloor.Store.Log;
 
-/// <summary>Tanks, batches and cultures as they are today, by id; and the floor they make with their states.</summary>
+/// <summary>Tanks, batches, cultures and items as they are today, by id; and the floor they make with their states.</summary>
 internal sealed class Things
 {
     private readonly Dictionary<Guid, Tank> _tanks = [];
     private readonly Dictionary<Guid, Batch> _batches = [];
     private readonly Dictionary<Guid, Culture> _cultures = [];
+
+    private readonly Dictionary<Guid, Item> _items = [];
 
     public bool Has(Subject subject) =>
         subject.Kind switch
@@ -20,7 +23,7 @@ internal sealed class Things
             SubjectKind.Tank => _tanks.ContainsKey(subject.Id),
             SubjectKind.Batch => _batches.ContainsKey(subject.Id),
             SubjectKind.Culture => _cultures.ContainsKey(subject.Id),
-            _ => false,
+            _ => _items.ContainsKey(subject.Id),
         };
 
     public void Add(Tank tank) => _tanks[tank.Id] = tank;
@@ -29,6 +32,8 @@ internal sealed class Things
 
     public void Add(Culture culture) => _cultures[culture.Id] = culture;
 
+    public void Add(Item item) => _items[item.Id] = item;
+
     /// <summary>What the log knows of a subject before its first entry.</summary>
     public static State Blank(Subject subject) =>
         subject.Kind switch
@@ -36,7 +41,7 @@ internal sealed class Things
             SubjectKind.Tank => new TankState(subject.Id),
             SubjectKind.Batch => new BatchState(subject.Id),
             SubjectKind.Culture => new CultureState(subject.Id),
-            _ => throw new ArgumentOutOfRangeException(nameof(subject), subject, "Nothing is logged about it yet."),
+            _ => new ItemState(subject.Id),
         };
 
     public static State ReadState(SubjectKind kind, string json) =>
@@ -45,7 +50,7 @@ internal sealed class Things
             SubjectKind.Tank => FloorJson.Read<TankState>(json),
             SubjectKind.Batch => FloorJson.Read<BatchState>(json),
             SubjectKind.Culture => FloorJson.Read<CultureState>(json),
-            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Nothing is logged about it yet."),
+            _ => FloorJson.Read<ItemState>(json),
         };
 
     public Floor Floor(HouseRules rules, IReadOnlyDictionary<Subject, State> states, IEnumerable<Subject> subjects)
@@ -60,6 +65,7 @@ internal sealed class Things
             Tanks = [.. known.OfType<TankState>().Select(s => (_tanks[s.Id], s))],
             Batches = [.. known.OfType<BatchState>().Select(s => (_batches[s.Id], s))],
             Cultures = [.. known.OfType<CultureState>().Select(s => (_cultures[s.Id], s))],
+            Items = [.. known.OfType<ItemState>().Select(s => (_items[s.Id], s))],
         };
     }
 }
@@ -104,6 +110,28 @@ internal static class Newcomers
         });
     }
 
+    public static IEnumerable<Item> Items(LogEntry entry)
+    {
+        var brought = entry switch
+        {
+            ItemReceived received => received.NewItem,
+            ItemCounted counted => counted.NewItem,
+            _ => null,
+        };
+        if (brought is not null)
+        {
+            yield return new(brought.Id, 0, brought.Name, brought.Kind, brought.Measure)
+            {
+                ReorderAt = brought.ReorderAt,
+                KeptWhere = brought.KeptWhere,
+            };
+        }
+    }
+
     public static IEnumerable<Subject> Of(LogEntry entry) =>
-        [.. Batches(entry).Select(b => Subject.Batch(b.Id)), .. Cultures(entry).Select(c => Subject.Culture(c.Id))];
+        [
+            .. Batches(entry).Select(b => Subject.Batch(b.Id)),
+            .. Cultures(entry).Select(c => Subject.Culture(c.Id)),
+            .. Items(entry).Select(i => Subject.Item(i.Id)),
+        ];
 }

@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Yeast;
 using Npgsql;
@@ -58,17 +59,18 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
         return await SeqsAsync(batch, stop);
     }
 
-    // New batches and cultures are numbered under the head's lock, and judged for jobs with their number.
+    // New batches, cultures and items are numbered under the head's lock, and judged for jobs with their number.
     private async Task<bool> BringAsync(NpgsqlBatch batch, CancellationToken stop)
     {
         var batches = session.Entries.SelectMany(e => Newcomers.Batches(Hearing.Brings(e.Entry))).ToArray();
         var cultures = session.Entries.SelectMany(e => Newcomers.Cultures(Hearing.Brings(e.Entry))).ToArray();
-        if (batches.Length + cultures.Length == 0)
+        var items = session.Entries.SelectMany(e => Newcomers.Items(Hearing.Brings(e.Entry))).ToArray();
+        if (batches.Length + cultures.Length + items.Length == 0)
         {
             return false;
         }
 
-        var (batchNumber, cultureNumber) = await LastNumbersAsync(stop);
+        var (batchNumber, cultureNumber, itemNumber) = await LastNumbersAsync(stop);
         foreach (var made in batches)
         {
             Bring(batch, made with { Number = ++batchNumber });
@@ -79,49 +81,59 @@ internal sealed class Writing(NpgsqlConnection connection, Session session, Kind
             Bring(batch, made with { Number = ++cultureNumber });
         }
 
+        foreach (var made in items)
+        {
+            Bring(batch, made with { Number = ++itemNumber });
+        }
+
         return true;
     }
 
-    private async Task<(int Batch, int Culture)> LastNumbersAsync(CancellationToken stop)
+    private async Task<(int Batch, int Culture, int Item)> LastNumbersAsync(CancellationToken stop)
     {
-        await using var batch = connection.CreateBatch();
         if (Head.Length > 0)
         {
             await connection.DoAsync(Head, stop);
         }
 
-        batch.Add("SELECT coalesce(max(number), 0) FROM batches");
-        batch.Add("SELECT coalesce(max(number), 0) FROM cultures");
+        await using var batch = connection.CreateBatch();
+        batch.Add(
+            """
+            SELECT (SELECT coalesce(max(number), 0) FROM batches), (SELECT coalesce(max(number), 0) FROM cultures),
+                   (SELECT coalesce(max(number), 0) FROM items)
+            """
+        );
         await using var reader = await batch.ExecuteReaderAsync(stop);
         await reader.ReadAsync(stop);
-        var last = reader.GetInt32(0);
-        await reader.NextResultAsync(stop);
-        await reader.ReadAsync(stop);
-        return (last, reader.GetInt32(0));
+        return (reader.GetInt32(0), reader.GetInt32(1), reader.GetInt32(2));
     }
 
     // The correction of the entry that brought it may name it anew: the thing keeps its number.
     private void Bring(NpgsqlBatch batch, Batch made)
     {
         session.Opened.Things.Add(made);
-        batch.Add(
-            "INSERT INTO batches (id, number, version, thing) VALUES ($1, $2, 1, $3) ON CONFLICT (id) DO NOTHING",
-            made.Id,
-            made.Number,
-            Statements.Jsonb(FloorJson.Of(made))
-        );
+        Bring(batch, "batches", made.Id, made.Number, FloorJson.Of(made));
     }
 
     private void Bring(NpgsqlBatch batch, Culture made)
     {
         session.Opened.Things.Add(made);
-        batch.Add(
-            "INSERT INTO cultures (id, number, version, thing) VALUES ($1, $2, 1, $3) ON CONFLICT (id) DO NOTHING",
-            made.Id,
-            made.Number,
-            Statements.Jsonb(FloorJson.Of(made))
-        );
+        Bring(batch, "cultures", made.Id, made.Number, FloorJson.Of(made));
     }
+
+    private void Bring(NpgsqlBatch batch, Item made)
+    {
+        session.Opened.Things.Add(made);
+        Bring(batch, "items", made.Id, made.Number, FloorJson.Of(made));
+    }
+
+    private static void Bring(NpgsqlBatch batch, string table, Guid id, int number, string thing) =>
+        batch.Add(
+            $"INSERT INTO {table} (id, number, version, thing) VALUES ($1, $2, 1, $3) ON CONFLICT (id) DO NOTHING",
+            id,
+            number,
+            Statements.Jsonb(thing)
+        );
 
     private void Write(NpgsqlBatch batch, Heard heard)
     {

@@ -173,6 +173,40 @@ namespace BrewFloor.Store.Migrations
                         });
                 });
 
+            modelBuilder.Entity("BrewFloor.Store.Items.ItemRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Thing")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("thing");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id")
+                        .HasName("pk_items");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_items_number");
+
+                    b.ToTable("items", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_items_number_is_given", "number > 0");
+                        });
+                });
+
             modelBuilder.Entity("BrewFloor.Store.Jobs.JobRow", b =>
                 {
                     b.Property<Guid>("Id")

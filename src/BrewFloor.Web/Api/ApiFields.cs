@@ -13,7 +13,7 @@ namespace BrewFloor.Web.Api;
 /// <param name="Stored">The key inside, with the unit.</param>
 internal sealed record ApiField(string Name, string Stored, Type Type, bool IsRequired)
 {
-    /// <summary>What it points to, where it is the id of a tank, batch or culture.</summary>
+    /// <summary>What it points to, where it is the id of a tank, batch, culture or item.</summary>
     public SubjectKind? PointsTo { get; init; }
 
     /// <summary>The name under which it takes a code or a number in place of the id: "tank" for "tank_id".</summary>
@@ -103,6 +103,7 @@ internal static class ApiFields
             "tank_id" or "from_id" or "to_id" => SubjectKind.Tank,
             "batch_id" => SubjectKind.Batch,
             "culture_id" => SubjectKind.Culture,
+            "item_id" => SubjectKind.Item,
             _ => null,
         };
 }

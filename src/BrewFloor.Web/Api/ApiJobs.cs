@@ -75,5 +75,9 @@ internal static class ApiJobs
             .Cultures.Where(c => ids.Contains(c.Thing.Id))
             .Select(c => (int?)c.Thing.Number)
             .FirstOrDefault();
+        shown["item"] = floor
+            .Items.Where(i => ids.Contains(i.Thing.Id))
+            .Select(i => (int?)i.Thing.Number)
+            .FirstOrDefault();
     }
 }

@@ -13,7 +13,7 @@ internal static class ApiLog
     {
         api.MapGet("/log", ListAsync)
             .Reads("Log", "The log in the order it was written: who remembers the last seq misses nothing.")
-            .Takes("subject", "Only about this: a tank's code, batch:NUMBER, culture:NUMBER or culture:UUID.")
+            .Takes("subject", "Only about this: a tank's code, batch:NUMBER, culture:NUMBER, culture:UUID or item:NUMBER.")
             .Takes("since", "The last seq already known.")
             .IsPaged();
         api.MapPost("/log", (HttpContext http, LogWriting writing) => writing.WriteAsync(http, IsCheck(http.Request)))
@@ -74,7 +74,7 @@ internal static class ApiLog
             parts.Length > 1 && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var n)
                 ? n
                 : -1;
-        var found = await names.FindAsync([parts[0]], [number], [number], stop);
+        var found = await names.FindAsync([parts[0]], [number], [number], [number], stop);
         return parts switch
         {
             [var code] => found.Tank(code) is { } tank ? Subject.Tank(tank) : null,
@@ -82,6 +82,7 @@ internal static class ApiLog
             ["culture", _] => found.Numbered(SubjectKind.Culture, number) is { } culture
                 ? Subject.Culture(culture)
                 : null,
+            ["item", _] => found.Numbered(SubjectKind.Item, number) is { } item ? Subject.Item(item) : null,
             _ => null,
         };
     }

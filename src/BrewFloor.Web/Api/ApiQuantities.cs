@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using BrewFloor.Brewing;
 using BrewFloor.Brewing.Extract;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Yeast;
 using BrewFloor.Store.Log;
@@ -32,6 +33,8 @@ internal static class ApiQuantities
         : type == typeof(SpecificGravity) ? UnitSymbols.Gravities.Keys.OrderByDescending(unit => unit is "SG")
         : type == typeof(YeastAmount)
             ? UnitSymbols.Volumes.Keys.Concat(UnitSymbols.Masses.Keys).OrderByDescending(unit => unit is "mL")
+        : type == typeof(StockAmount)
+            ? [UnitSymbols.Pieces, .. UnitSymbols.Masses.Keys, .. UnitSymbols.Volumes.Keys]
         : type == typeof(Density) ? [Density]
         : type == typeof(Angle) ? [Degrees]
         : type == typeof(TimeSpan) ? ["h"]
@@ -45,6 +48,10 @@ internal static class ApiQuantities
             ? stored["g"] is { } grams
                 ? Shown(grams.GetValue<double>(), "g")
                 : Shown(stored["ml"]!.GetValue<double>(), "mL")
+        : type == typeof(StockAmount)
+            ? stored["pieces"] is { } pieces
+                ? Shown(pieces.GetValue<double>(), UnitSymbols.Pieces)
+                : Shown(stored, typeof(YeastAmount))
             : Shown(stored.GetValue<double>(), UnitsOf(type).First());
 
     /// <summary>The stored form of what a program sent, and how it said it.</summary>
@@ -74,7 +81,9 @@ internal static class ApiQuantities
     private static Number Units(Type type) => new("units", string.Join(", ", UnitsOf(type)));
 
     private static JsonNode In(Type type, double value, string unit, string field) =>
-        type == typeof(YeastAmount)
+        type == typeof(StockAmount) && string.Equals(unit, UnitSymbols.Pieces, StringComparison.Ordinal)
+            ? new JsonObject { ["pieces"] = Pieces(value, field) }
+        : type == typeof(YeastAmount) || type == typeof(StockAmount)
             ? UnitSymbols.Masses.TryGetValue(unit, out var mass)
                 ? new JsonObject { ["g"] = Finite(Mass.From(value, mass).Grams, field) }
                 : new JsonObject { ["ml"] = Finite(Volume.From(value, UnitSymbols.Volumes[unit]).Milliliters, field) }
@@ -107,6 +116,11 @@ internal static class ApiQuantities
             );
     }
 
+    private static int Pieces(double value, string field) =>
+        value == Math.Truncate(value) && Math.Abs(value) <= int.MaxValue
+            ? (int)value
+            : throw new UnreadableException(field, "whole-wanted");
+
     private static double Finite(double value, string field) =>
         double.IsFinite(value) ? value : throw new UnreadableException(field, "number-wanted");
 
@@ -118,6 +132,8 @@ internal static class ApiQuantities
         var unit = value.Key switch
         {
             "l" => "L",
+            "ml" => "mL",
+            "pieces" => UnitSymbols.Pieces,
             "mm" => "mm",
             "c" => "°C",
             "k" => Kelvin,

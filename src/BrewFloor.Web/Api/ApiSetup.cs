@@ -20,6 +20,7 @@ public static class ApiSetup
         api.MapApiTanks();
         api.MapApiBatches();
         api.MapApiCultures();
+        api.MapApiItems();
         api.MapApiLog();
         api.MapApiJobs();
         api.MapApiCalculators();

@@ -50,6 +50,7 @@ internal sealed class LogWriting(FloorLog log, SubjectNames names, Wording words
             spoken.Select(s => s.Code).OfType<string>(),
             spoken.Where(s => s.Kind is SubjectKind.Batch).Select(s => s.Number),
             spoken.Where(s => s.Kind is SubjectKind.Culture).Select(s => s.Number),
+            spoken.Where(s => s.Kind is SubjectKind.Item).Select(s => s.Number),
             stop
         );
         foreach (var name in spoken)

@@ -4,7 +4,7 @@ using BrewFloor.Domain.Log;
 
 namespace BrewFloor.Web.Api;
 
-/// <summary>A tank by its code, or a batch or culture by its number; its id is written into the payload once it is known.</summary>
+/// <summary>A tank by its code, or a batch, culture or item by its number; its id is written into the payload once it is known.</summary>
 internal sealed record Spoken(SubjectKind Kind, string? Code, int Number, JsonObject Into, string Key, string Field);
 
 /// <summary>Turns what a program sent into the stored form of a record, field by field; what isn't a field of it is refused.</summary>
@@ -12,7 +12,14 @@ internal sealed record Spoken(SubjectKind Kind, string? Code, int Number, JsonOb
 /// <param name="typed">Collects how each quantity was said.</param>
 internal sealed class PayloadReader(List<Spoken> spoken, JsonObject typed)
 {
-    private static readonly SubjectKind?[] Subjects = [SubjectKind.Tank, SubjectKind.Batch, SubjectKind.Culture];
+    private static readonly SubjectKind?[] Subjects = [SubjectKind.Tank, SubjectKind.Batch, SubjectKind.Culture, SubjectKind.Item];
+
+    // An entry that brings what it is about needn't name it twice.
+    private static readonly Dictionary<string, string> Bringing = new(StringComparer.Ordinal)
+    {
+        ["batch_id"] = "new_batch",
+        ["item_id"] = "new_item",
+    };
 
     /// <param name="field">Where the record stands, for sentences.</param>
     /// <param name="path">Where it stands in the payload, for what was typed.</param>
@@ -57,9 +64,9 @@ internal sealed class PayloadReader(List<Spoken> spoken, JsonObject typed)
             stored[wanted.Stored] = null; // its place in the order of fields
             spoken.Add(Name(kind, name, stored, wanted.Stored, Join(field, wanted.Spoken)));
         }
-        else if (wanted.Stored is "batch_id" && sent["new_batch"]?["id"] is { } brought)
+        else if (Bringing.GetValueOrDefault(wanted.Stored) is { } bringing && sent[bringing]?["id"] is { } brought)
         {
-            stored[wanted.Stored] = Numbers.Id(brought, Join(field, "new_batch.id")).ToString();
+            stored[wanted.Stored] = Numbers.Id(brought, Join(field, bringing + ".id")).ToString();
         }
         else if (wanted.IsRequired)
         {

@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
+using BrewFloor.Web.Items;
 using BrewFloor.Web.Log;
 using BrewFloor.Web.Tanks;
 
@@ -24,6 +25,7 @@ public sealed class CleanedForm : EntryForm
                 Start = nameof(InspectedHow.Eye),
             },
             PassedField.Of(floor),
+            .. StockFields.Taken(floor),
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
@@ -32,6 +34,7 @@ public sealed class CleanedForm : EntryForm
         [
             new Washed(floor.TankId, said.Choice<Agent>("cleaner"), said.Choice<Way>("how"))
             {
+                Used = StockFields.ReadTaken(said, floor),
                 Concentration = said.TextOrNone("concentration"),
                 Temperature = said.DegreesOrNone("temperature"),
                 Minutes = said.MinutesOrNone("minutes"),

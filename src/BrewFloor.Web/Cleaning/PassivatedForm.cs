@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
+using BrewFloor.Web.Items;
 using BrewFloor.Web.Log;
 
 namespace BrewFloor.Web.Cleaning;
@@ -16,6 +17,7 @@ public sealed class PassivatedForm : EntryForm
             new QuantityField("temperature", Measure.Temperature),
             new QuantityField("minutes", Measure.Minutes),
             new FlagField("rinsed"),
+            .. StockFields.Taken(floor),
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
@@ -24,6 +26,7 @@ public sealed class PassivatedForm : EntryForm
         [
             new Passivated(floor.TankId, said.Choice<BathKind>("bath"))
             {
+                Used = StockFields.ReadTaken(said, floor),
                 Concentration = said.TextOrNone("concentration"),
                 Temperature = said.DegreesOrNone("temperature"),
                 Minutes = said.MinutesOrNone("minutes"),

@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
+using BrewFloor.Web.Items;
 using BrewFloor.Web.Log;
 
 namespace BrewFloor.Web.Cleaning;
@@ -20,6 +21,7 @@ public sealed class SanitizedForm : EntryForm
             new QuantityField("temperature", Measure.Temperature),
             new QuantityField("minutes", Measure.Minutes),
             new QuantityField("label-minutes", Measure.Minutes) { IsExtra = true },
+            .. StockFields.Taken(floor),
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
@@ -28,6 +30,7 @@ public sealed class SanitizedForm : EntryForm
         [
             new Sanitized(floor.TankId, said.Choice<Agent>("agent"), said.Choice<Way>("how"))
             {
+                Used = StockFields.ReadTaken(said, floor),
                 Concentration = said.TextOrNone("concentration"),
                 Temperature = said.DegreesOrNone("temperature"),
                 Minutes = said.MinutesOrNone("minutes"),

@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
+using BrewFloor.Web.Items;
 using BrewFloor.Web.Log;
 
 namespace BrewFloor.Web.Cleaning;
@@ -18,6 +19,7 @@ public sealed class WashedForm : EntryForm
             new QuantityField("minutes", Measure.Minutes),
             new QuantityField("label-minutes", Measure.Minutes) { IsExtra = true },
             new FlagField("closed-circuit"),
+            .. StockFields.Taken(floor),
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
@@ -26,6 +28,7 @@ public sealed class WashedForm : EntryForm
         [
             new Washed(floor.TankId, said.Choice<Agent>("cleaner"), said.Choice<Way>("how"))
             {
+                Used = StockFields.ReadTaken(said, floor),
                 Concentration = said.TextOrNone("concentration"),
                 Temperature = said.DegreesOrNone("temperature"),
                 Minutes = said.MinutesOrNone("minutes"),

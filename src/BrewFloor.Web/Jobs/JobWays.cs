@@ -19,6 +19,7 @@ public static class JobWays
         ["test-relief-valve"] = "relief-valve-tested",
         ["count-culture"] = "counted",
         ["use-or-discard-culture"] = "culture-discarded",
+        ["buy-more"] = "item-received",
     };
 
     public static string? HrefOf(ShownJob open)
@@ -30,6 +31,7 @@ public static class JobWays
 
         return Kinds.GetValueOrDefault(open.Job.Rule) is not { } kind ? null
             : open.Job.Subject.Kind is SubjectKind.Culture ? $"yeast/{open.CultureNumber}/log/{kind}"
+            : open.Job.Subject.Kind is SubjectKind.Item ? $"items/{open.ItemNumber}/log/{kind}"
             : open.TankCode is { } code ? $"tanks/{code}/log/{kind}"
             : null;
     }

@@ -16,6 +16,8 @@ public sealed record ShownJob(OpenJob Open)
 
     public int? CultureNumber { get; init; }
 
+    public int? ItemNumber { get; init; }
+
     public string? TakenBy { get; init; }
 
     /// <summary>Put off, and it isn't time yet.</summary>
@@ -29,5 +31,6 @@ public sealed record ShownJob(OpenJob Open)
         TankCode is { } code ? $"tanks/{code}"
         : Job.Subject.Kind is SubjectKind.Culture ? $"yeast/{CultureNumber}"
         : Job.Subject.Kind is SubjectKind.Batch ? $"batches/{BatchNumber}"
+        : Job.Subject.Kind is SubjectKind.Item ? $"items/{ItemNumber}"
         : null;
 }

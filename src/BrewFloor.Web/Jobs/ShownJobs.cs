@@ -31,6 +31,7 @@ public sealed class ShownJobs(FloorReader reader, LogReader log)
             TankCode = view.Floor.Tanks.FirstOrDefault(t => t.Thing.Id == tank).Thing?.Code,
             BatchNumber = view.Floor.Batches.FirstOrDefault(b => b.Thing.Id == subject.Id).Thing?.Number,
             CultureNumber = view.Floor.Cultures.FirstOrDefault(c => c.Thing.Id == subject.Id).Thing?.Number,
+            ItemNumber = view.Floor.Items.FirstOrDefault(i => i.Thing.Id == subject.Id).Thing?.Number,
             TakenBy = job.TakenBy is { } who ? names.GetValueOrDefault(who) ?? "?" : null,
         };
     }

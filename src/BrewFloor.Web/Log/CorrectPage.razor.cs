@@ -101,7 +101,7 @@ public sealed partial class CorrectPage(
         switch (await log.AppendAsync(request, Http.RequestAborted))
         {
             case Appended.Stored:
-                navigation.NavigateTo(_line.TankCode is { } code ? $"tanks/{code}?logged={Id}#logged" : "");
+                navigation.NavigateTo(Home);
                 break;
             case Appended.Refused(var judged):
                 Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
@@ -113,6 +113,11 @@ public sealed partial class CorrectPage(
                 break;
         }
     }
+
+    private string Home =>
+        _line!.TankCode is { } code ? $"tanks/{code}?logged={Id}#logged"
+        : _floor!.Item is { } item ? $"items/{item.Number}?logged={Id}#logged"
+        : "";
 
     private Dictionary<string, StringValues> Logged(LogEntry entry)
     {

@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -43,6 +44,8 @@ public static class Corrections
             },
             (CultureReceived now, CultureReceived then) => now with { NewCulture = then.NewCulture },
             (CultureTakenOver now, CultureTakenOver then) => now with { NewCulture = then.NewCulture },
+            (ItemReceived now, ItemReceived then) => now with { ItemId = then.ItemId, NewItem = then.NewItem },
+            (ItemCounted now, ItemCounted then) => now with { ItemId = then.ItemId, NewItem = then.NewItem },
             _ => typed,
         };
         return kept with { Id = old.Id, At = at };
@@ -60,7 +63,7 @@ public static class Corrections
         one.UtcTicks / TimeSpan.TicksPerMinute == other.UtcTicks / TimeSpan.TicksPerMinute;
 }
 
-/// <summary>A form that corrects is about the batch or culture of its entry, wherever that is now.</summary>
+/// <summary>A form that corrects is about the batch, culture or item of its entry, wherever that is now.</summary>
 public static class FormBatch
 {
     public static async Task<FormFloor> OfAsync(
@@ -73,8 +76,12 @@ public static class FormBatch
         var view = await reader.ForAsync(entry.Subjects, stop);
         var (batch, state) = view.Floor.Batches is [var beer, ..] ? beer : default;
         var (culture, cultureState) = view.Floor.Cultures is [var jar, ..] ? jar : default;
+        // Work in a tank that took from the stock is about the tank.
+        var (item, itemState) = view.Floor.Tanks is [] && view.Floor.Items is [var kept, ..] ? kept : default;
         return floor with
         {
+            Item = item,
+            ItemState = itemState,
             Corrected = entry,
             Batch = batch ?? floor.Batch,
             BatchState = state ?? floor.BatchState,

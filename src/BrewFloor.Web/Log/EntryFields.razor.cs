@@ -31,6 +31,10 @@ public sealed partial class EntryFields(Wording wording, TimeProvider clock)
 
     private Refusal? NoteProblem => Problems.GetValueOrDefault("note");
 
+    private bool IsWrong(Field field) =>
+        Problems.ContainsKey(field.Name)
+        || (field is RowsField rows && rows.Rows.Any(row => row.Any(one => Problems.ContainsKey(one.Name))));
+
     private string? Text(string name) => Posted?.GetValueOrDefault(name).ToString();
 
     private bool IsTicked(Guid id) =>

@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -30,6 +31,14 @@ public sealed record FormFloor(DateTimeOffset Now, Wording Words)
 
     public CultureState? CultureState { get; init; }
 
+    /// <summary>The item the page is about.</summary>
+    public Item? Item { get; init; }
+
+    public ItemState? ItemState { get; init; }
+
+    /// <summary>What is kept in stock.</summary>
+    public IReadOnlyList<(Item Thing, ItemState State)> Items { get; init; } = [];
+
     /// <summary>Yeast that can be pitched.</summary>
     public IReadOnlyList<(Culture Thing, CultureState State)> Cultures { get; init; } = [];
 
@@ -55,13 +64,13 @@ public abstract class EntryForm
     /// <summary>The stored name of the kind, or a name of its own for a form that writes several.</summary>
     public abstract string Kind { get; }
 
-    /// <summary>Where it is found: on a tank, a batch or a culture.</summary>
+    /// <summary>Where it is found: on a tank, a batch, a culture or an item.</summary>
     public virtual SubjectKind About => SubjectKind.Tank;
 
     public abstract IEnumerable<Field> Fields(FormFloor floor);
 
     /// <summary>The entries of what was posted. With problems noted in <paramref name="said"/> the result is thrown away.</summary>
-    /// <remarks>The id of the first entry is <c>said.Id("id")</c>, further ones "id.1", "id.2"; a new batch or culture has "new.0".</remarks>
+    /// <remarks>The id of the first entry is <c>said.Id("id")</c>, further ones "id.1", "id.2"; a new batch, culture or item has "new.0".</remarks>
     public abstract IEnumerable<LogEntry> Read(FormReader said, FormFloor floor);
 
     /// <summary>Keys of the cautions that stand above the form ("caution.caustic"), for work that can hurt someone.</summary>

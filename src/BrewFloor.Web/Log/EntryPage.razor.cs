@@ -40,11 +40,16 @@ public sealed partial class EntryPage(
     [Parameter]
     public int? CultureNumber { get; set; }
 
+    [Parameter]
+    public int? ItemNumber { get; set; }
+
     [Parameter, EditorRequired]
     public required string Kind { get; set; }
 
     [CascadingParameter]
     public required HttpContext Http { get; set; }
+
+    private FormPlace Place => new(Code, BatchNumber, CultureNumber) { ItemNumber = ItemNumber };
 
     private string Verb => wording.Verb(Kind);
 
@@ -72,7 +77,7 @@ public sealed partial class EntryPage(
         _form = EntryForms.ByKind.GetValueOrDefault(Kind);
         _floor = _form is null
             ? null
-            : await floors.LoadAsync(new(Code, BatchNumber, CultureNumber), Http.RequestAborted);
+            : await floors.LoadAsync(Place, Http.RequestAborted);
         if (_form is null || _floor is null)
         {
             navigation.NotFound();
@@ -158,7 +163,8 @@ public sealed partial class EntryPage(
     }
 
     private string Home =>
-        _floor!.Culture is { } culture ? $"yeast/{culture.Number}"
+        _form!.About is SubjectKind.Item ? $"items{(ItemNumber is { } item ? $"/{item}" : "")}"
+        : _floor!.Culture is { } culture ? $"yeast/{culture.Number}"
         : _floor.Tank is { } tank ? $"tanks/{tank.Code}"
         : BatchNumber is { } number ? $"batches/{number}"
         : "yeast";

@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -14,17 +15,26 @@ public static class EntryWords
     public static string What(LogEntry entry, Wording words)
     {
         var kind = EntryKinds.NameOf(entry);
-        var detail = Detail(entry, words);
+        var detail = Detail(entry, words) + FromStock(entry, words);
         return detail.Length == 0 ? words.Happened(kind)
             : detail.StartsWith(':') ? words.Happened(kind) + detail
             : $"{words.Happened(kind)} {detail}";
     }
+
+    private static string FromStock(LogEntry entry, Wording words) =>
+        entry is ITakesStock { Used: { Count: > 0 } used }
+            ? words.Entry(
+                "line.from-stock",
+                new Number("amounts", string.Join(", ", used.Select(one => words.Figures.Of(one.Amount))))
+            )
+            : "";
 
     private static string Detail(LogEntry entry, Wording words) =>
         OfBeer(entry, words)
         ?? OfTank(entry, words)
         ?? OfCleaning(entry, words)
         ?? OfYeast(entry, words)
+        ?? OfItems(entry, words)
         ?? OfLog(entry, words)
         ?? "";
 
@@ -99,6 +109,19 @@ public static class EntryWords
             CultureTakenOver e => f.Of(e.Amount),
             Counted e => words.Entry("line.viability", new Number("share", $"{Share(e):0} %")),
             CultureDiscarded e => $": {e.Why}",
+            _ => null,
+        };
+    }
+
+    private static string? OfItems(LogEntry entry, Wording words)
+    {
+        var f = words.Figures;
+        return entry switch
+        {
+            ItemReceived e => f.Of(e.Amount),
+            ItemCounted e => f.Of(e.Amount),
+            ItemUsed e => e.What is { } what ? $"{f.Of(e.Amount)}: {what}" : f.Of(e.Amount),
+            ItemDiscarded e => $"{f.Of(e.Amount)}: {e.Why}",
             _ => null,
         };
     }

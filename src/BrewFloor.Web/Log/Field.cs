@@ -11,6 +11,8 @@ public enum Measure
     Mass,
     Minutes,
     Gravity,
+    Pieces,
+    Stock, // of an item: pieces, by weight or by volume
     Plain, // a number without a unit
 }
 

@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Jobs;
 using BrewFloor.Domain.Yeast;
 using BrewFloor.Store.Log;
@@ -7,20 +8,47 @@ using BrewFloor.Web.Shell;
 
 namespace BrewFloor.Web.Log;
 
-/// <summary>What the address of a form says it is about: a tank by its code, a batch or a culture by its number, or nothing yet.</summary>
-public readonly record struct FormPlace(string? TankCode, int? BatchNumber, int? CultureNumber);
+/// <summary>What the address of a form says it is about: a tank by its code, a batch, a culture or an item by its number, or nothing yet.</summary>
+public readonly record struct FormPlace(string? TankCode, int? BatchNumber, int? CultureNumber)
+{
+    public int? ItemNumber { get; init; }
+}
 
 /// <summary>Reads what a form wants to know of the floor.</summary>
 public sealed class FormFloors(FloorReader reader, Accounts accounts, Wording words)
 {
-    /// <returns>Null: no such tank, batch or culture.</returns>
+    /// <returns>Null: no such tank, batch, culture or item.</returns>
     public async Task<FormFloor?> LoadAsync(FormPlace place, CancellationToken stop)
     {
         var whole = await reader.FloorAsync(stop);
         var cultures = (await reader.CulturesAsync(stop)).Floor.Cultures;
+        var stock = (await reader.ItemsAsync(stop)).Floor.Items;
+        return await AtAsync(place, whole, cultures, stock, stop) is { } floor
+            ? floor with
+            {
+                Items = [.. stock.Where(item => !item.Thing.IsNoLongerKept)],
+            }
+            : null;
+    }
+
+    private async Task<FormFloor?> AtAsync(
+        FormPlace place,
+        FloorView whole,
+        IReadOnlyList<(Culture Thing, CultureState State)> cultures,
+        IReadOnlyList<(Item Thing, ItemState State)> stock,
+        CancellationToken stop
+    )
+    {
         if (place.TankCode is { } code)
         {
             return await reader.TankAsync(code, stop) is { } tank ? OfTank(tank, whole, cultures) : null;
+        }
+
+        if (place.ItemNumber is { } shelved)
+        {
+            return stock.FirstOrDefault(item => item.Thing.Number == shelved) is { Thing: not null } kept
+                ? OfItem(kept, whole, cultures)
+                : null;
         }
 
         if (place.BatchNumber is { } number)
@@ -78,6 +106,21 @@ public sealed class FormFloors(FloorReader reader, Accounts accounts, Wording wo
             ],
         };
     }
+
+    private FormFloor OfItem(
+        (Item Thing, ItemState State) item,
+        FloorView whole,
+        IReadOnlyList<(Culture Thing, CultureState State)> cultures
+    ) =>
+        Empty(whole, cultures) with
+        {
+            Item = item.Thing,
+            ItemState = item.State,
+            OpenRules =
+            [
+                .. whole.Jobs.Where(job => job.Job.Subject == item.State.Subject).Select(job => job.Job.Rule),
+            ],
+        };
 
     private FormFloor Empty(FloorView view, IReadOnlyList<(Culture Thing, CultureState State)> cultures) =>
         new(view.Now, words)

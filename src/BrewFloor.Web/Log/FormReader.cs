@@ -3,6 +3,7 @@ using BrewFloor.Brewing;
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain;
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Web.Units;
 using Microsoft.Extensions.Primitives;
@@ -111,10 +112,29 @@ public sealed class FormReader(IReadOnlyDictionary<string, StringValues> posted,
 
     public Mass Grams(string name) => GramsOrNone(name) ?? Missing<Mass>(name);
 
-    public Mass? GramsOrNone(string name) =>
-        Quantity(name, UnitSymbols.Masses, name + "_g", 0, 1_000_000) is var (value, unit)
+    public Mass? GramsOrNone(string name, string? stored = null) =>
+        Quantity(name, UnitSymbols.Masses, stored ?? name + "_g", 0, 1_000_000) is var (value, unit)
             ? Mass.From(value, unit).ToUnit(MassUnit.Gram)
             : null;
+
+    public StockAmount Stock(string name) => StockOrNone(name) ?? Missing<StockAmount>(name);
+
+    /// <summary>Of an item: the unit says whether it is counted, weighed or measured.</summary>
+    public StockAmount? StockOrNone(string name)
+    {
+        var symbol = Text(name + ".unit");
+        if (string.Equals(symbol, UnitSymbols.Pieces, StringComparison.Ordinal))
+        {
+            return Number(name, mustBeWhole: true) is { } pieces ? StockAmount.Of((int)pieces) : null;
+        }
+
+        if (UnitSymbols.Masses.ContainsKey(symbol))
+        {
+            return GramsOrNone(name, name) is { } mass ? StockAmount.Of(mass) : null;
+        }
+
+        return LitresOrNone(name, name) is { } volume ? StockAmount.Of(volume) : null;
+    }
 
     public Duration? MinutesOrNone(string name) =>
         Quantity(name, UnitSymbols.Durations, name, 0, 100_000) is var (value, unit)

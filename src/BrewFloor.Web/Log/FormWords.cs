@@ -32,9 +32,10 @@ public static class FormWords
 
         public bool IsPitched => floor.BatchState?.Pitches.Count > 0;
 
-        /// <summary>What the form is about: the culture, the tank, else the batch.</summary>
+        /// <summary>What the form is about: the item, the culture, the tank, else the batch.</summary>
         public Subject Subject =>
-            floor.Culture is { } culture ? Subject.Culture(culture.Id)
+            floor.Item is { } item ? Subject.Item(item.Id)
+            : floor.Culture is { } culture ? Subject.Culture(culture.Id)
             : floor.Tank is { } tank ? Subject.Tank(tank.Id)
             : Subject.Batch(floor.BatchId);
 

@@ -4,6 +4,7 @@ using System.Text;
 using BrewFloor.Domain;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -95,10 +96,10 @@ public static class FormWriter
             case DateOnly day:
                 fields[name] = day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
                 break;
-            case Listed<Containers> or Listed<CulturePitched> or Listed<CutTaken>:
+            case Listed<Used> or Listed<Containers> or Listed<CulturePitched> or Listed<CutTaken>:
                 WriteRows(fields, name, value, figures);
                 break;
-            case NewBatch or NewCulture:
+            case NewBatch or NewCulture or NewItem:
                 break; // what was brought into being stays; it is edited on its own page
             default:
                 fields[name] = Convert.ToString(value, CultureInfo.InvariantCulture) ?? "";
@@ -115,6 +116,7 @@ public static class FormWriter
             Length length => (length.As(units.Length), UnitSymbols.Of(units.Length)),
             Mass mass => (mass.Grams, "g"),
             Duration duration => (duration.Minutes, "min"),
+            StockAmount amount => (amount.Value, UnitOf(amount.Measure)),
             _ => null,
         };
 
@@ -137,6 +139,10 @@ public static class FormWriter
                 case CulturePitched pitched:
                     fields[start + "culture"] = pitched.CultureId.ToString();
                     Write(fields, start, pitched.Amount);
+                    break;
+                case Used used:
+                    fields[start + "item"] = used.ItemId.ToString();
+                    Write(fields, start + "amount", used.Amount, figures);
                     break;
                 case CutTaken cut:
                     fields[start + "cut"] = cut.Cut.ToString();
@@ -168,6 +174,14 @@ public static class FormWriter
 
     private static void Write(Dictionary<string, string> fields, string start, YeastAmount amount) =>
         With(fields, start + (amount.IsMass ? "grams" : "amount"), amount.Value, amount.IsMass ? "g" : "mL");
+
+    private static string UnitOf(StockMeasure measure) =>
+        measure switch
+        {
+            StockMeasure.Pieces => UnitSymbols.Pieces,
+            StockMeasure.Mass => "g",
+            _ => "mL",
+        };
 
     private static void With(Dictionary<string, string> fields, string name, double value, string unit)
     {

@@ -33,6 +33,7 @@ public sealed partial class UnitPart(Wording wording)
             Measure.Mass => "g",
             Measure.Minutes => "min",
             Measure.Gravity => UnitSymbols.Of(units.Gravity),
+            Measure.Pieces or Measure.Stock => UnitSymbols.Pieces,
             _ => null,
         };
 
@@ -47,6 +48,8 @@ public sealed partial class UnitPart(Wording wording)
             Measure.Mass => ["g", "kg", "oz", "lb"],
             Measure.Minutes => ["min", "h"],
             Measure.Gravity => ["SG", "°P"],
+            Measure.Pieces => [UnitSymbols.Pieces],
+            Measure.Stock => [UnitSymbols.Pieces, "mL", "L", "g", "kg", "oz", "lb"],
             _ => [],
         };
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BrewFloor.Brewing.Extract;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Yeast;
 using BrewFloor.Web.Units;
 using UnitsNet;
@@ -37,6 +38,7 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
             TimeSpan span => Of(span),
             SpecificGravity gravity => Of(gravity),
             YeastAmount amount => Of(amount),
+            StockAmount amount => Of(amount),
             DateTimeOffset at => Moment(at),
             DateOnly day => Day(day),
             double number => number.ToString("0.###", culture),
@@ -83,6 +85,14 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
 
     public string Of(YeastAmount amount) =>
         amount.IsMass ? Of(Mass.FromGrams(amount.Grams)) : Of(Volume.FromMilliliters(amount.Milliliters));
+
+    public string Of(StockAmount amount) =>
+        amount.Measure switch
+        {
+            StockMeasure.Pieces => With(amount.Value, "0", amount.Value is 1 ? "piece" : UnitSymbols.Pieces),
+            StockMeasure.Mass => Of(Mass.FromGrams(amount.Value)),
+            _ => Of(Volume.FromMilliliters(amount.Value)),
+        };
 
     /// <summary>"08:10".</summary>
     public string Time(DateTimeOffset at) => Local(at).ToString("HH:mm", CultureInfo.InvariantCulture);

@@ -4,7 +4,7 @@ using BrewFloor.Web.Account;
 
 namespace BrewFloor.Web.Tanks;
 
-/// <summary>From what somebody typed to the page of it: a tank's code, a batch's number or part of its name, a culture.</summary>
+/// <summary>From what somebody typed to the page of it: a tank's code, a batch's number or part of its name, a culture, an item.</summary>
 internal static class FindEndpoint
 {
     public static void MapFind(this IEndpointRouteBuilder routes) =>
@@ -43,8 +43,14 @@ internal static class FindEndpoint
         }
 
         var cultures = (await reader.CulturesAsync(stop)).Floor.Cultures;
-        return cultures.FirstOrDefault(culture => Has(culture.Thing.Strain, typed)).Thing is { } yeast
-            ? $"~/yeast/{yeast.Number}"
+        if (cultures.FirstOrDefault(culture => Has(culture.Thing.Strain, typed)).Thing is { } yeast)
+        {
+            return $"~/yeast/{yeast.Number}";
+        }
+
+        var items = (await reader.ItemsAsync(stop)).Floor.Items;
+        return items.FirstOrDefault(item => Has(item.Thing.Name, typed)).Thing is { } kept
+            ? $"~/items/{kept.Number}"
             : $"~/not-found?what={Uri.EscapeDataString(typed)}";
     }
 

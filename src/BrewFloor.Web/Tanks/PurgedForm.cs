@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
+using BrewFloor.Web.Items;
 using BrewFloor.Web.Log;
 
 namespace BrewFloor.Web.Tanks;
@@ -19,6 +20,7 @@ public sealed class PurgedForm : EntryForm
             new TextField("cycles"),
             new TextField("volumes"),
             new QuantityField("pressure", Measure.Pressure),
+            .. StockFields.Taken(floor),
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
@@ -27,6 +29,7 @@ public sealed class PurgedForm : EntryForm
         [
             new Purged(floor.TankId, said.Choice<Gas>("gas"))
             {
+                Used = StockFields.ReadTaken(said, floor),
                 Cycles = said.WholeOrNone("cycles"),
                 Volumes = said.FigureOrNone("volumes"),
                 Pressure = said.GaugeOrNone("pressure"),

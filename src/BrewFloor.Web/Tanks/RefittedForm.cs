@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
+using BrewFloor.Web.Items;
 using BrewFloor.Web.Log;
 
 namespace BrewFloor.Web.Tanks;
@@ -10,10 +11,13 @@ public sealed class RefittedForm : EntryForm
     public override string Kind => "refitted";
 
     public override IEnumerable<Field> Fields(FormFloor floor) =>
-        [new TextField("parts") { IsRequired = true, Suggestions = floor.Offers("offer.parts") }];
+        [
+            new TextField("parts") { IsRequired = true, Suggestions = floor.Offers("offer.parts") },
+            .. StockFields.Taken(floor),
+        ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
-        [new Refitted(floor.TankId, said.RequiredText("parts"))];
+        [new Refitted(floor.TankId, said.RequiredText("parts")) { Used = StockFields.ReadTaken(said, floor) }];
 
     public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.pressure"];
 

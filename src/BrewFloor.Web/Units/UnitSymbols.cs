@@ -7,6 +7,9 @@ namespace BrewFloor.Web.Units;
 /// <remarks>UnitsNet's own abbreviations are not used: its "bbl" is the oil barrel, and it writes litres as "l".</remarks>
 public static class UnitSymbols
 {
+    /// <summary>What is counted has no unit of its own; where one must be said, it is this.</summary>
+    public const string Pieces = "pieces";
+
     public static readonly FrozenDictionary<string, VolumeUnit> Volumes = Table(
         ("L", VolumeUnit.Liter),
         ("mL", VolumeUnit.Milliliter),

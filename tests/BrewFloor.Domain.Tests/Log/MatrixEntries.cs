@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -28,7 +29,7 @@ internal static class MatrixEntries
         .. Tanks(),
         .. Opening(),
         .. Beer(),
-        .. OfYeast(),
+        .. OfYeast(), .. OfItems(),
         .. Cleaning(),
         .. OfTheLog(),
     ];
@@ -145,6 +146,14 @@ internal static class MatrixEntries
             Empty("culture-discarded", "a slurry", new CultureDiscarded(Slurry.Id, "Old")),
         ];
 
+    private static IEnumerable<Tried> OfItems() =>
+        [
+            Empty("item-received", "a canister", new ItemReceived(Acid.Id, Ml(5000))),
+            Empty("item-counted", "an empty shelf", new ItemCounted(Acid.Id, Ml(0))),
+            Empty("item-used", "a little", new ItemUsed(Acid.Id, Ml(100))),
+            Empty("item-discarded", "a torn one", new ItemDiscarded(Gasket.Id, StockAmount.Of(1), "Torn")),
+        ];
+
     private static IEnumerable<Tried> Cleaning() =>
         [
             Empty("rinsed", "cold", new Rinsed(K1.Id, IsHot: false)),
@@ -201,6 +210,8 @@ internal static class MatrixEntries
 
     private static Tried WithBeer(string kind, string what, LogEntry entry) =>
         new(kind, what, Naturally.HoldsBeer, _ => entry);
+
+    private static StockAmount Ml(double milliliters) => StockAmount.Of(Volume.FromMilliliters(milliliters));
 
     private static Volume L(double litres) => Volume.FromLiters(litres);
 

@@ -3,6 +3,7 @@ using BrewFloor.Brewing.Tanks;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.House;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -38,6 +39,16 @@ internal static class MatrixFloor
 
     public static readonly Culture Slurry = new(Guid.CreateVersion7(), 7, "House ale", CultureKind.Slurry);
     public static readonly Culture NewJar = new(Guid.CreateVersion7(), 8, "House ale", CultureKind.Slurry);
+
+    public static readonly Item Acid = new(
+        Guid.CreateVersion7(),
+        1,
+        "Peracetic acid",
+        ItemKind.Chemical,
+        StockMeasure.Volume
+    );
+
+    public static readonly Item Gasket = new(Guid.CreateVersion7(), 2, "Gasket", ItemKind.Part, StockMeasure.Pieces);
 
     /// <summary>Something was done to the tank over a stop, and nobody has answered for it.</summary>
     public static readonly Guid Unanswered = Guid.CreateVersion7();
@@ -136,6 +147,7 @@ internal static class MatrixFloor
             Tanks = [(K1, new(K1.Id)), (FullOne, new(FullOne.Id)), (Bright, new(Bright.Id))],
             Batches = [(Ale, new(Ale.Id)), (Porter, new(Porter.Id)), (Next, new(Next.Id))],
             Cultures = [(Slurry, new(Slurry.Id)), (NewJar, new(NewJar.Id))],
+            Items = [(Acid, new(Acid.Id)), (Gasket, new(Gasket.Id))],
         };
         return log.Concat(others)
             .OrderBy(entry => entry.At)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -19,6 +20,7 @@ internal sealed class PlayedFloor(Floor empty)
     private readonly Dictionary<Guid, Tank> _tanks = empty.Tanks.ToDictionary(t => t.Thing.Id, t => t.Thing);
     private readonly Dictionary<Guid, Batch> _batches = [];
     private readonly Dictionary<Guid, Culture> _cultures = [];
+    private readonly Dictionary<Guid, Item> _items = [];
     private readonly List<Line> _standing = [];
     private readonly Dictionary<Guid, long> _seqs = [];
     private readonly Dictionary<Guid, Guid> _corrects = [];
@@ -28,7 +30,7 @@ internal sealed class PlayedFloor(Floor empty)
 
     public ImmutableDictionary<Subject, State> States => _standing is [.., var last] ? last.After : [];
 
-    /// <summary>The floor a brewer sees: tanks, the beer in them or planned for them, yeast that is left.</summary>
+    /// <summary>The floor a brewer sees: tanks, the beer in them or planned for them, yeast that is left, the stock.</summary>
     public Floor Now
     {
         get
@@ -39,7 +41,7 @@ internal sealed class PlayedFloor(Floor empty)
             var left = states.Values.OfType<CultureState>().Where(culture => culture.IsUsable);
             return FloorOf(
                 states,
-                [.. tanks.Select(t => t.Subject), .. near.Select(Subject.Batch), .. left.Select(c => c.Subject)]
+                [.. tanks.Select(t => t.Subject), .. near.Select(Subject.Batch), .. left.Select(c => c.Subject), .. _items.Keys.Select(Subject.Item)]
             );
         }
     }
@@ -194,7 +196,8 @@ internal sealed class PlayedFloor(Floor empty)
         states.TryGetValue(subject, out var state) ? state
         : subject.Kind is SubjectKind.Tank ? new TankState(subject.Id)
         : subject.Kind is SubjectKind.Batch ? new BatchState(subject.Id)
-        : new CultureState(subject.Id);
+        : subject.Kind is SubjectKind.Culture ? new CultureState(subject.Id)
+        : new ItemState(subject.Id);
 
     private Floor FloorOf(ImmutableDictionary<Subject, State> states, IEnumerable<Subject> subjects)
     {
@@ -204,10 +207,11 @@ internal sealed class PlayedFloor(Floor empty)
             Tanks = [.. of[SubjectKind.Tank].Select(s => (_tanks[s.Id], (TankState)StateOf(states, s)))],
             Batches = [.. of[SubjectKind.Batch].Select(s => (_batches[s.Id], (BatchState)StateOf(states, s)))],
             Cultures = [.. of[SubjectKind.Culture].Select(s => (_cultures[s.Id], (CultureState)StateOf(states, s)))],
+            Items = [.. of[SubjectKind.Item].Select(s => (_items[s.Id], (ItemState)StateOf(states, s)))],
         };
     }
 
-    /// <summary>New batches and cultures come with the entry that brings them.</summary>
+    /// <summary>New batches, cultures and items come with the entry that brings them.</summary>
     private void Welcome(LogEntry entry)
     {
         if (entry is Filled { NewBatch: { } filled })
@@ -221,6 +225,11 @@ internal sealed class PlayedFloor(Floor empty)
         else if (entry is BatchTakenOver { NewBatch: var found })
         {
             Welcome(found);
+        }
+
+        if (entry is ItemReceived { NewItem: { } kept })
+        {
+            _items.TryAdd(kept.Id, new(kept.Id, _items.Count + 1, kept.Name, kept.Kind, kept.Measure));
         }
 
         NewCulture[] cultures = entry switch

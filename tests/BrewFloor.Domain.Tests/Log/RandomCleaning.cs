@@ -20,6 +20,7 @@ internal static class RandomCleaning
                 {
                     Temperature = Temperature.FromDegreesCelsius(r.Between(15, 80)),
                     Minutes = Duration.FromMinutes(r.Whole(5, 40)),
+                    Used = RandomItems.Taken(r, floor),
                 }
             ),
         ["inspected"] = (r, floor) =>
@@ -32,6 +33,7 @@ internal static class RandomCleaning
                 id => new Sanitized(id, r.OneOf(Agent.Peracetic, Agent.AcidAnionic, Agent.HotWater), r.Any<Way>())
                 {
                     Minutes = Duration.FromMinutes(r.Whole(1, 30)),
+                    Used = RandomItems.Taken(r, floor),
                 }
             ),
         ["drained"] = (r, floor) =>

@@ -30,6 +30,7 @@ internal sealed class RandomFloor(int seed)
         RandomCleaning.Makers,
         RandomBeer.Makers,
         RandomYeast.Makers,
+        RandomItems.Makers,
         RandomMending.Makers,
     }
         .SelectMany(makers => makers)

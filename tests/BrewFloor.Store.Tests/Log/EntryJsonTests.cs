@@ -80,13 +80,13 @@ public class EntryJsonTests
         var bringing = EntryKinds.ByName.Values.Where(t => t.GetProperties().Any(p => Brings(p.PropertyType)));
 
         Assert.Equal(
-            ["BatchTakenOver", "CultureReceived", "CultureTakenOver", "FillPlanned", "Filled", "Harvested"],
+            ["BatchTakenOver", "CultureReceived", "CultureTakenOver", "FillPlanned", "Filled", "Harvested", "ItemCounted", "ItemReceived"],
             bringing.Select(t => t.Name).Order(StringComparer.Ordinal)
         );
     }
 
     private static bool Brings(Type type) =>
-        type == typeof(NewBatch) || type == typeof(NewCulture) || type.GetGenericArguments().Any(BringsInside);
+        type == typeof(NewBatch) || type == typeof(NewCulture) || type == typeof(NewItem) || type.GetGenericArguments().Any(BringsInside);
 
     private static bool BringsInside(Type type) => type.GetProperties().Any(p => Brings(p.PropertyType));
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Tests.Log;
@@ -17,6 +18,7 @@ internal sealed class RandomLog(FreshFloor floor, int seed)
     private Dictionary<Guid, (Tank Thing, TankState State)> _tanks = [];
     private readonly Dictionary<Guid, (Batch Thing, BatchState State)> _batches = [];
     private readonly Dictionary<Guid, (Culture Thing, CultureState State)> _cultures = [];
+    private readonly Dictionary<Guid, (Item Thing, ItemState State)> _items = [];
     private DateTimeOffset _latest;
 
     public RandomFloor Random { get; } = new(seed);
@@ -46,7 +48,7 @@ internal sealed class RandomLog(FreshFloor floor, int seed)
         }
     }
 
-    /// <summary>The floor a brewer sees: tanks, the beer in them or planned for them, yeast that is left.</summary>
+    /// <summary>The floor a brewer sees: tanks, the beer in them or planned for them, yeast that is left, the stock.</summary>
     private Floor Now
     {
         get
@@ -57,6 +59,7 @@ internal sealed class RandomLog(FreshFloor floor, int seed)
                 Tanks = [.. _tanks.Values],
                 Batches = [.. _batches.Values.Where(b => near.Contains(b.Thing.Id))],
                 Cultures = [.. _cultures.Values.Where(c => c.State.IsUsable)],
+                Items = [.. _items.Values],
             };
         }
     }
@@ -67,6 +70,7 @@ internal sealed class RandomLog(FreshFloor floor, int seed)
         seen.Tanks.ToList().ForEach(t => _tanks[t.Thing.Id] = t);
         seen.Batches.ToList().ForEach(b => _batches[b.Thing.Id] = b);
         seen.Cultures.ToList().ForEach(c => _cultures[c.Thing.Id] = c);
+        seen.Items.ToList().ForEach(i => _items[i.Thing.Id] = i);
     }
 
     private async Task<bool> SendAsync(LogEntry entry)

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using BrewFloor.Brewing.Tanks;
 using BrewFloor.Domain.House;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -97,6 +98,10 @@ public class EntryFormsTests
             Corrected = about,
             Tank = tank is { } id ? K3(id) : null,
             TankState = tank is { } held ? StateOf(held, IdOf(about, SubjectKind.Batch)) : null,
+            Item =
+                tank is null && IdOf(about, SubjectKind.Item) is { } item
+                    ? new Item(item, 4, "Gaskets", ItemKind.Part, StockMeasure.Pieces)
+                    : null,
             Culture = culture is { } jar && tank is null ? new Culture(jar, 31, "House ale", CultureKind.Slurry) : null,
         };
     }

@@ -1,0 +1,63 @@
+using BrewFloor.Domain.Log;
+
+namespace BrewFloor.Domain.Items;
+
+/// <summary>What the floor says to amounts of an item.</summary>
+internal static class StockGuards
+{
+    /// <summary>Impossible: pieces of what is weighed, and less than nothing.</summary>
+    /// <param name="measure">What the item is counted in.</param>
+    /// <param name="mayBeNothing">An empty shelf can be counted, not received or used.</param>
+    public static IEnumerable<Objection> Unreadable(
+        string item,
+        StockMeasure measure,
+        StockAmount amount,
+        bool mayBeNothing
+    )
+    {
+        if (amount.Measure != measure)
+        {
+            yield return Objection.Impossible(
+                "other-measure",
+                new("item", item),
+                new("amount", amount),
+                new("measure", UnitOf(measure))
+            );
+        }
+        else if (!double.IsFinite(amount.Value) || amount.Value < 0 || (amount.IsNothing && !mayBeNothing))
+        {
+            yield return Objection.Impossible("no-amount", new("item", item), new("amount", amount));
+        }
+    }
+
+    // As on a form: pieces, grams, millilitres.
+    private static string UnitOf(StockMeasure measure) =>
+        measure switch
+        {
+            StockMeasure.Pieces => "pieces",
+            StockMeasure.Mass => "g",
+            _ => "mL",
+        };
+
+    /// <summary>Taking some: it must be of the item's measure; more than the books have is a caution, for shelves are miscounted.</summary>
+    public static IEnumerable<Objection> Taking((Item Thing, ItemState State) item, StockAmount taken)
+    {
+        Objection[] unreadable = [.. Unreadable(item.Thing.Name, item.Thing.Measure, taken, mayBeNothing: false)];
+        if (unreadable is [_, ..])
+        {
+            return unreadable;
+        }
+
+        return item.State.Amount is { } left && left.Measure == taken.Measure && taken.IsMoreThan(left)
+            ?
+            [
+                Objection.Caution(
+                    "more-than-on-the-shelf",
+                    new("item", item.Thing.Name),
+                    new("amount", taken),
+                    new("left", left)
+                ),
+            ]
+            : [];
+    }
+}
