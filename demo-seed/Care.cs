@@ -5,7 +5,7 @@ using UnitsNet;
 namespace BrewFloor.DemoSeed;
 
 /// <summary>Washing, passivating and sanitizing, in their order.</summary>
-internal sealed class Care(Story story)
+internal sealed class Care(Story story, Shelf shelf)
 {
     private const int PassivatedForDays = 80;
 
@@ -35,6 +35,7 @@ internal sealed class Care(Story story)
                         Concentration = "1 %",
                         Temperature = Celsius(40),
                         Minutes = Duration.FromMinutes(20),
+                        Used = shelf.Taken(visit.Now, shelf.Citric, Shelf.Grams(10 * Charge(tank))),
                     },
                     25
                 )
@@ -74,6 +75,7 @@ internal sealed class Care(Story story)
                 Temperature = Celsius(50),
                 Minutes = Duration.FromMinutes(60),
                 IsRinsed = true,
+                Used = shelf.Taken(visit.Now, shelf.Citric, Shelf.Grams(40 * Charge(tank))),
             },
             75
         );
@@ -93,6 +95,7 @@ internal sealed class Care(Story story)
                         Concentration = "0.2 %",
                         Temperature = Celsius(16),
                         Minutes = Duration.FromMinutes(15),
+                        Used = shelf.Taken(visit.Now, shelf.Peracetic, Shelf.Milliliters(2 * Charge(tank))),
                     }
                     : new Sanitized(tank.Id, Agent.Iodophor, Way.Soak)
                     {
@@ -104,19 +107,23 @@ internal sealed class Care(Story story)
             .Do(new Drained(tank.Id, held) { IsUnderCarbonDioxide = isUnderGas }, 5);
     }
 
-    public static void WashIn(Visit visit, Tank tank) =>
+    private void WashIn(Visit visit, Tank tank) =>
         visit
             .Do(new Rinsed(tank.Id, IsHot: false), 12)
-            .Do(tank.IsStainless ? Caustic(tank) : ByHand(tank), 35)
+            .Do(tank.IsStainless ? Caustic(tank, visit.Now) : ByHand(tank), 35)
             .Do(new Rinsed(tank.Id, IsHot: false), 12)
             .Do(new Inspected(tank.Id, tank.IsStainless ? InspectedHow.Torch : InspectedHow.Eye, Passed: true), 3);
 
-    private static Washed Caustic(Tank tank) =>
+    // Litres that go round: a tenth of the tank, but enough for the pump.
+    private static double Charge(Tank tank) => Math.Max(10, tank.Working.Liters / 10);
+
+    private Washed Caustic(Tank tank, DateTimeOffset at) =>
         new(tank.Id, Agent.Caustic, Way.SprayBall)
         {
             Concentration = "2 %",
             Temperature = Celsius(60),
             Minutes = Duration.FromMinutes(30),
+            Used = shelf.Taken(at, shelf.Caustic, Shelf.Grams(20 * Charge(tank))),
         };
 
     private static Washed ByHand(Tank tank) =>

@@ -71,11 +71,12 @@ public sealed record DemoScenario(
 
     private static void Tell(Story story)
     {
-        Care care = new(story);
+        Shelf shelf = new(story);
+        Care care = new(story, shelf);
         Jars jars = new(story);
         Turns turns = new(story, care, jars);
         new FirstDays(story, care, jars).All();
-        new Upkeep(story, care).All();
+        new Upkeep(story, care, shelf).All();
         foreach (var brew in Seasons.Of(story.Cellar).OrderBy(brew => brew.Day))
         {
             turns.Run(brew);
@@ -83,5 +84,7 @@ public sealed record DemoScenario(
 
         new Mishaps(story, turns).All();
         new LastDays(story, care, turns).All();
+        shelf.Keep();
+        shelf.Deliver();
     }
 }

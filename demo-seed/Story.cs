@@ -21,6 +21,9 @@ internal sealed class Story(Dice dice, Calendar calendar, Crew crew, Cellar cell
     public Listed<(LogEntry Entry, Guid LoggedBy, Answer Answer)> Until(DateTimeOffset now) =>
         [.. _lines.Where(line => line.Entry.At <= now).OrderBy(line => line.Entry.At)];
 
+    /// <summary>Everything told so far, in no order.</summary>
+    public IEnumerable<LogEntry> Told => _lines.Select(line => line.Entry);
+
     public LogEntry Write(LogEntry entry, DateTimeOffset at, DemoPerson who, Answer? answer = null)
     {
         var written = entry with { Id = dice.Id($"entry {_lines.Count}"), At = at };

@@ -1,11 +1,12 @@
 using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Tanks;
 using UnitsNet;
 
 namespace BrewFloor.DemoSeed;
 
 /// <summary>What keeps the tanks sound: valves, seals, probes, a new vessel, steel that was hurt, soft parts that met something.</summary>
-internal sealed class Upkeep(Story story, Care care)
+internal sealed class Upkeep(Story story, Care care, Shelf shelf)
 {
     private const string RelievedLow = "The relief valve opens at 142 kPa instead of 180. A new one is ordered.";
 
@@ -79,16 +80,21 @@ internal sealed class Upkeep(Story story, Care care)
     private void TestReliefValve(Tank tank, int day, double opened) =>
         story.At(tank, day, 12, 0, story.Crew.Torvin).Do(Relieves(tank, opened, passed: true));
 
-    private void RenewSeals(Tank tank, int day, string what = "racking arm and sample valve") =>
-        story
-            .At(tank, day, 10, 0, story.Crew.Elka)
+    private void RenewSeals(Tank tank, int day, string what = "racking arm and sample valve")
+    {
+        var visit = story.At(tank, day, 10, 0, story.Crew.Elka);
+        visit
             .Do(new Vented(tank.Id))
             .Do(new Opened(tank.Id) { What = "manway" }, 5)
             .Do(new PartsTakenOff(tank.Id, what), 40)
-            .Do(new GasketChanged(tank.Id, what), 10)
+            .Do(
+                new GasketChanged(tank.Id, what) { Used = shelf.Taken(visit.Now, shelf.Gaskets, StockAmount.Of(4)) },
+                10
+            )
             .Do(new Refitted(tank.Id, what), 15)
             .Do(new LeakTested(tank.Id, Passed: true), 5)
             .Do(new Closed(tank.Id) { Closure = Closure.Vented });
+    }
 
     private void Calibrate(Tank tank, int day) =>
         story

@@ -1,5 +1,6 @@
 using BrewFloor.Domain;
 using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 
@@ -56,6 +57,7 @@ public class LogTests
             .. Scenario.People.Select(person => person.Id),
             .. Whole.Value.Floor.Batches.Select(batch => batch.Thing.Id),
             .. Whole.Value.Floor.Cultures.Select(culture => culture.Thing.Id),
+            .. Whole.Value.Floor.Items.Select(item => item.Thing.Id),
         ];
         Assert.Equal(ids.Length, ids.Distinct().Count());
         Assert.DoesNotContain(Guid.Empty, ids);
@@ -104,6 +106,9 @@ public class LogTests
         Assert.InRange(floor.Cultures.Count, 20, 60);
         Assert.Equal(6, floor.Cultures.Max(culture => culture.State.Generation));
         Assert.Equal(EntryKinds.ByName.Keys.Order(), Scenario.Log.Select(KindOf).Distinct().Order());
+        Assert.Equal(6, floor.Items.Count);
+        var low = Assert.Single(floor.Items, i => !i.State.Amount!.Value.IsMoreThan(i.Thing.ReorderAt!.Value));
+        Assert.Equal(StockAmount.Of(2), low.State.Amount);
         Assert.Equal(5, Scenario.People.Count);
         Assert.Equal(9, Scenario.Tanks.Count);
         Assert.Equal(5, Scenario.Tanks.Select(tank => tank.Type).Distinct().Count());

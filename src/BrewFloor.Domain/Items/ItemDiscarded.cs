@@ -7,8 +7,7 @@ public sealed record ItemDiscarded(Guid ItemId, StockAmount Amount, string Why) 
 {
     public override IEnumerable<Subject> Subjects => [Subject.Item(ItemId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) =>
-        StockGuards.Taking(before.Item(ItemId), Amount);
+    public override IEnumerable<Objection> Objections(Floor before) => StockGuards.Taking(before.Item(ItemId), Amount);
 
     public override ItemState Change(ItemState item, Listed<HandedOver> handed) => item.Without(Amount, this);
 }

@@ -33,7 +33,13 @@ public sealed record ItemState(Guid Id) : State(Id)
 
     /// <summary>Some is gone.</summary>
     internal ItemState Without(StockAmount taken, LogEntry entry) =>
-        Amount is { } left && IsOf(taken) ? this with { Amount = left.Less(taken), AmountChanged = Moment.Of(entry) } : this;
+        Amount is { } left && IsOf(taken)
+            ? this with
+            {
+                Amount = left.Less(taken),
+                AmountChanged = Moment.Of(entry),
+            }
+            : this;
 
     /// <summary>As found on the shelf, whatever the books said.</summary>
     internal ItemState CountedAs(StockAmount found, LogEntry entry) =>

@@ -10,8 +10,7 @@ public sealed record ItemUsed(Guid ItemId, StockAmount Amount) : LogEntry
 
     public override IEnumerable<Subject> Subjects => [Subject.Item(ItemId)];
 
-    public override IEnumerable<Objection> Objections(Floor before) =>
-        StockGuards.Taking(before.Item(ItemId), Amount);
+    public override IEnumerable<Objection> Objections(Floor before) => StockGuards.Taking(before.Item(ItemId), Amount);
 
     public override ItemState Change(ItemState item, Listed<HandedOver> handed) => item.Without(Amount, this);
 }

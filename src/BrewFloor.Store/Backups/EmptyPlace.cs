@@ -7,7 +7,7 @@ namespace BrewFloor.Store.Backups;
 internal static class EmptyPlace
 {
     // A floor nobody owns yet: the app was started once, and made its tables.
-    private static readonly string[] Owned = ["people", "tokens", "entries", "tanks", "batches", "cultures", "items"];
+    private static readonly string[] Owned = ["people", "tokens", "entries", "tanks", "batches", "cultures"];
 
     private const int Looks = 20;
 

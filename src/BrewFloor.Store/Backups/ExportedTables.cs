@@ -93,7 +93,11 @@ internal static class ExportedTables
         var rows = new List<(string, string)>();
         foreach (var table in tables)
         {
-            rows.Add((table, Rows(table, await ColumnsAsync(connection, table, stop))));
+            // An older schema lacks the tables that came since.
+            if (await ColumnsAsync(connection, table, stop) is { Count: > 0 } columns)
+            {
+                rows.Add((table, Rows(table, columns)));
+            }
         }
 
         return await Tally.CountAsync(connection, rows, stop);

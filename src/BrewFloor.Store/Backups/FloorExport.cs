@@ -70,7 +70,7 @@ public sealed class FloorExport(DatabaseAddress address)
         await using var snapshot = await Snapshot.TakeAsync(owner, stop);
         var tally = await ExportedTables.TallyAsync(snapshot.Connection, ExportedTables.InOrder, stop);
         var folds = await Tally.OfFoldsAsync(snapshot.Connection, stop);
-        foreach (var table in ExportedTables.InOrder)
+        foreach (var table in ExportedTables.InOrder.Where(tally.Tables.ContainsKey))
         {
             await WriteAsync(snapshot.Connection, table, Path.Combine(folder, table), stop);
         }

@@ -122,10 +122,7 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
     public async Task<FloorView?> ItemAsync(int number, CancellationToken stop)
     {
         var view = await ViewAsync(
-            new(None, None, None, "subject_id IN (SELECT id FROM items WHERE number = $1)")
-            {
-                Items = "t.number = $1",
-            },
+            new(None, None, None, "subject_id IN (SELECT id FROM items WHERE number = $1)") { Items = "t.number = $1" },
             stop,
             number
         );
@@ -212,7 +209,13 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
     {
         batch.Add("SELECT clock_timestamp()");
         batch.Add(RulesOnHand.Question, rules.Version);
-        var parts = new[] { ("tanks", wanted.Tanks), ("batches", wanted.Batches), ("cultures", wanted.Cultures), ("items", wanted.Items) };
+        var parts = new[]
+        {
+            ("tanks", wanted.Tanks),
+            ("batches", wanted.Batches),
+            ("cultures", wanted.Cultures),
+            ("items", wanted.Items),
+        };
         foreach (var (table, where) in parts)
         {
             Add(batch, Opening.Question(table).Replace("t.id = ANY($1)", where, StringComparison.Ordinal), values);

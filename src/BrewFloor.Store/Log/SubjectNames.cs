@@ -59,8 +59,7 @@ public sealed class Named
     public Guid? Tank(string code) => Tanks.TryGetValue(SubjectNames.Code(code), out var id) ? id : null;
 
     /// <returns>Null: there is no such batch, culture or item.</returns>
-    public Guid? Numbered(SubjectKind kind, int number) =>
-        Of(kind).TryGetValue(number, out var id) ? id : null;
+    public Guid? Numbered(SubjectKind kind, int number) => Of(kind).TryGetValue(number, out var id) ? id : null;
 
     private Dictionary<int, Guid> Of(SubjectKind kind) =>
         kind switch

@@ -18,26 +18,22 @@ namespace BrewFloor.Store.Migrations
                     id = table.Column<Guid>(type: "uuid", nullable: false),
                     number = table.Column<int>(type: "integer", nullable: false),
                     version = table.Column<int>(type: "integer", nullable: false),
-                    thing = table.Column<string>(type: "jsonb", nullable: false)
+                    thing = table.Column<string>(type: "jsonb", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("pk_items", x => x.id);
                     table.CheckConstraint("ck_items_number_is_given", "number > 0");
-                });
+                }
+            );
 
-            migrationBuilder.CreateIndex(
-                name: "ix_items_number",
-                table: "items",
-                column: "number",
-                unique: true);
+            migrationBuilder.CreateIndex(name: "ix_items_number", table: "items", column: "number", unique: true);
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropTable(
-                name: "items");
+            migrationBuilder.DropTable(name: "items");
         }
     }
 }

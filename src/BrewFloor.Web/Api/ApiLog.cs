@@ -13,7 +13,10 @@ internal static class ApiLog
     {
         api.MapGet("/log", ListAsync)
             .Reads("Log", "The log in the order it was written: who remembers the last seq misses nothing.")
-            .Takes("subject", "Only about this: a tank's code, batch:NUMBER, culture:NUMBER, culture:UUID or item:NUMBER.")
+            .Takes(
+                "subject",
+                "Only about this: a tank's code, batch:NUMBER, culture:NUMBER, culture:UUID or item:NUMBER."
+            )
             .Takes("since", "The last seq already known.")
             .IsPaged();
         api.MapPost("/log", (HttpContext http, LogWriting writing) => writing.WriteAsync(http, IsCheck(http.Request)))

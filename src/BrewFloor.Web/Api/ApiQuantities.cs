@@ -33,8 +33,7 @@ internal static class ApiQuantities
         : type == typeof(SpecificGravity) ? UnitSymbols.Gravities.Keys.OrderByDescending(unit => unit is "SG")
         : type == typeof(YeastAmount)
             ? UnitSymbols.Volumes.Keys.Concat(UnitSymbols.Masses.Keys).OrderByDescending(unit => unit is "mL")
-        : type == typeof(StockAmount)
-            ? [UnitSymbols.Pieces, .. UnitSymbols.Masses.Keys, .. UnitSymbols.Volumes.Keys]
+        : type == typeof(StockAmount) ? [UnitSymbols.Pieces, .. UnitSymbols.Masses.Keys, .. UnitSymbols.Volumes.Keys]
         : type == typeof(Density) ? [Density]
         : type == typeof(Angle) ? [Degrees]
         : type == typeof(TimeSpan) ? ["h"]
@@ -48,11 +47,11 @@ internal static class ApiQuantities
             ? stored["g"] is { } grams
                 ? Shown(grams.GetValue<double>(), "g")
                 : Shown(stored["ml"]!.GetValue<double>(), "mL")
-        : type == typeof(StockAmount)
-            ? stored["pieces"] is { } pieces
-                ? Shown(pieces.GetValue<double>(), UnitSymbols.Pieces)
-                : Shown(stored, typeof(YeastAmount))
-            : Shown(stored.GetValue<double>(), UnitsOf(type).First());
+            : type == typeof(StockAmount)
+                ? stored["pieces"] is { } pieces
+                    ? Shown(pieces.GetValue<double>(), UnitSymbols.Pieces)
+                    : Shown(stored, typeof(YeastAmount))
+                : Shown(stored.GetValue<double>(), UnitsOf(type).First());
 
     /// <summary>The stored form of what a program sent, and how it said it.</summary>
     /// <exception cref="UnreadableException">No value, no unit, a unit of something else, a number out of all bounds.</exception>
@@ -85,11 +84,10 @@ internal static class ApiQuantities
             ? new JsonObject { ["pieces"] = Pieces(value, field) }
         : type == typeof(YeastAmount) || type == typeof(StockAmount)
             ? UnitSymbols.Masses.TryGetValue(unit, out var mass)
-                ? new JsonObject { ["g"] = Finite(Mass.From(value, mass).Grams, field) }
+                    ? new JsonObject { ["g"] = Finite(Mass.From(value, mass).Grams, field) }
                 : new JsonObject { ["ml"] = Finite(Volume.From(value, UnitSymbols.Volumes[unit]).Milliliters, field) }
-            : type == typeof(SpecificGravity)
-                ? Gravity(value, unit, field)
-                : Finite(Plain(type, value, unit), field);
+        : type == typeof(SpecificGravity) ? Gravity(value, unit, field)
+        : Finite(Plain(type, value, unit), field);
 
     private static double Plain(Type type, double value, string unit) =>
         type == typeof(Volume) ? Volume.From(value, UnitSymbols.Volumes[unit]).Liters

@@ -12,7 +12,13 @@ internal sealed record Spoken(SubjectKind Kind, string? Code, int Number, JsonOb
 /// <param name="typed">Collects how each quantity was said.</param>
 internal sealed class PayloadReader(List<Spoken> spoken, JsonObject typed)
 {
-    private static readonly SubjectKind?[] Subjects = [SubjectKind.Tank, SubjectKind.Batch, SubjectKind.Culture, SubjectKind.Item];
+    private static readonly SubjectKind?[] Subjects =
+    [
+        SubjectKind.Tank,
+        SubjectKind.Batch,
+        SubjectKind.Culture,
+        SubjectKind.Item,
+    ];
 
     // An entry that brings what it is about needn't name it twice.
     private static readonly Dictionary<string, string> Bringing = new(StringComparer.Ordinal)

@@ -19,11 +19,7 @@ public static class NewItemFields
     /// <summary>Asked last: when to buy more and where it is kept.</summary>
     public static IEnumerable<Field> AskedLast(FormFloor floor) =>
         floor.Item is null && floor.Corrected is null
-            ?
-            [
-                new QuantityField("reorder-at", Measure.Stock) { Hint = "hint.reorder-at" },
-                new TextField("kept-where"),
-            ]
+            ? [new QuantityField("reorder-at", Measure.Stock) { Hint = "hint.reorder-at" }, new TextField("kept-where")]
             : [];
 
     /// <summary>What it is counted in is what its amount was said in.</summary>

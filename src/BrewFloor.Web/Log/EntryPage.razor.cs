@@ -75,9 +75,7 @@ public sealed partial class EntryPage(
     {
         SentForms.AreKept(Http);
         _form = EntryForms.ByKind.GetValueOrDefault(Kind);
-        _floor = _form is null
-            ? null
-            : await floors.LoadAsync(Place, Http.RequestAborted);
+        _floor = _form is null ? null : await floors.LoadAsync(Place, Http.RequestAborted);
         if (_form is null || _floor is null)
         {
             navigation.NotFound();

@@ -116,10 +116,7 @@ public sealed class FormFloors(FloorReader reader, Accounts accounts, Wording wo
         {
             Item = item.Thing,
             ItemState = item.State,
-            OpenRules =
-            [
-                .. whole.Jobs.Where(job => job.Job.Subject == item.State.Subject).Select(job => job.Job.Rule),
-            ],
+            OpenRules = [.. whole.Jobs.Where(job => job.Job.Subject == item.State.Subject).Select(job => job.Job.Rule)],
         };
 
     private FormFloor Empty(FloorView view, IReadOnlyList<(Culture Thing, CultureState State)> cultures) =>

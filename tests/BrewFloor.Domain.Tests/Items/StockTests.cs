@@ -48,7 +48,10 @@ public class StockTests
     [Fact]
     public void A_count_overrules_the_books()
     {
-        var floor = Shelf(new ItemReceived(Gaskets.Id, StockAmount.Of(10)), new ItemCounted(Gaskets.Id, StockAmount.Of(7)));
+        var floor = Shelf(
+            new ItemReceived(Gaskets.Id, StockAmount.Of(10)),
+            new ItemCounted(Gaskets.Id, StockAmount.Of(7))
+        );
 
         Assert.Equal(StockAmount.Of(7), floor.Item(Gaskets.Id).State.Amount);
         Assert.Equal(Monday.AddHours(1), floor.Item(Gaskets.Id).State.LastCounted?.At);

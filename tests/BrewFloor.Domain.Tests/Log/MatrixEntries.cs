@@ -29,7 +29,8 @@ internal static class MatrixEntries
         .. Tanks(),
         .. Opening(),
         .. Beer(),
-        .. OfYeast(), .. OfItems(),
+        .. OfYeast(),
+        .. OfItems(),
         .. Cleaning(),
         .. OfTheLog(),
     ];

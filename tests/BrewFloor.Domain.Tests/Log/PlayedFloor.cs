@@ -41,7 +41,12 @@ internal sealed class PlayedFloor(Floor empty)
             var left = states.Values.OfType<CultureState>().Where(culture => culture.IsUsable);
             return FloorOf(
                 states,
-                [.. tanks.Select(t => t.Subject), .. near.Select(Subject.Batch), .. left.Select(c => c.Subject), .. _items.Keys.Select(Subject.Item)]
+                [
+                    .. tanks.Select(t => t.Subject),
+                    .. near.Select(Subject.Batch),
+                    .. left.Select(c => c.Subject),
+                    .. _items.Keys.Select(Subject.Item),
+                ]
             );
         }
     }

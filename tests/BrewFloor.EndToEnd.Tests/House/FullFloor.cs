@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
@@ -53,6 +54,7 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
         await App.LogAsync(Found(bucket, Soil.Clean), new PutOutOfService(bucket.Id, "Cracked tap"));
         await App.AddTankAsync(SomeTanks.Bucket, "NEW"); // nothing was ever logged on it
         await App.LogAsync([.. Enumerable.Range(1, 3).Select(day => Received(Guid.CreateVersion7(), 20 * day))]);
+        await App.LogAsync([.. Stock()]);
         Codes = [fermenting.Code, finished.Code, bright.Code, plastic.Code, bucket.Code, "NEW"];
         await LookAroundAsync();
         var (owner, now) = (App.Author(FloorApp.Owner).Id, FloorApp.Now);
@@ -103,6 +105,12 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
             Gravity(tank, FinishedBatch, 1.010, 26),
             new Dumped(tank.Id, FinishedBatch, Sediment.Yeast, SomeTanks.Litres(1.2)) { At = FloorApp.Ago(20) },
             new PressureTaken(tank.Id, UnitsNet.Pressure.FromKilopascals(60)) { At = FloorApp.Ago(4) },
+        ];
+
+    private static IEnumerable<LogEntry> Stock() =>
+        [
+            OnTheShelf("Peracetic acid, 5 %", ItemKind.Chemical, StockAmount.Of(SomeTanks.Litres(1.2))),
+            OnTheShelf("Clamp gasket, 50.5 mm", ItemKind.Part, StockAmount.Of(14)),
         ];
 
     private async Task LookAroundAsync()

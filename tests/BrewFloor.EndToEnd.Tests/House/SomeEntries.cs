@@ -1,5 +1,6 @@
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 using UnitsNet;
@@ -40,6 +41,17 @@ internal static class SomeEntries
         {
             At = FloorApp.Ago(hoursAgo),
         };
+
+    /// <summary>Counted yesterday; more is bought at what is there.</summary>
+    public static ItemCounted OnTheShelf(string name, ItemKind kind, StockAmount amount)
+    {
+        var id = Guid.CreateVersion7();
+        return new(id, amount)
+        {
+            At = FloorApp.Ago(24),
+            NewItem = new(id, name, kind, amount.Measure) { ReorderAt = amount, KeptWhere = "Cage by the back door" },
+        };
+    }
 
     public static CultureReceived Received(Guid culture, double hoursAgo = 20) =>
         new(new NewCulture(culture, "House ale", CultureKind.LiquidPack), YeastAmount.Of(Volume.FromMilliliters(2000)))

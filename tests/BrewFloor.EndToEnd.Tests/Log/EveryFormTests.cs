@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Cleaning;
+using BrewFloor.Domain.Items;
 using BrewFloor.EndToEnd.Tests.House;
 using BrewFloor.Web.Log;
 
@@ -86,6 +87,14 @@ public sealed class EveryFormTests(FloorApp floor) : IClassFixture<FloorApp>
             return $"/yeast/{cultures.Floor.Cultures.Single(c => c.Thing.Id == id).Thing.Number}/log/{kind}";
         }
 
+        if (one.IsAboutItem)
+        {
+            var counted = SomeEntries.OnTheShelf($"Gasket {kind}", ItemKind.Part, StockAmount.Of(9));
+            await floor.LogAsync(counted);
+            var items = await floor.Reader.ItemsAsync(TestContext.Current.CancellationToken);
+            return $"/items/{items.Floor.Item(counted.ItemId).Thing.Number}/log/{kind}";
+        }
+
         var tank = await floor.AddTankAsync(one.Make);
         await floor.LogAsync(one.Before(tank));
         if (kind is "racked")
@@ -111,7 +120,12 @@ public sealed class EveryFormTests(FloorApp floor) : IClassFixture<FloorApp>
                     && int.TryParse(parts[2], System.Globalization.CultureInfo.InvariantCulture, out var number)
                         ? number
                         : null
-                ),
+                )
+                {
+                    ItemNumber = parts[1] is "items"
+                        ? int.Parse(parts[2], System.Globalization.CultureInfo.InvariantCulture)
+                        : null,
+                },
                 TestContext.Current.CancellationToken
             );
         var own = EntryForms.ByKind[kind].Fields(loaded!).SelectMany(NamesOf);

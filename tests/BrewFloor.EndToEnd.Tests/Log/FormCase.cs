@@ -16,6 +16,9 @@ internal sealed record FormCase(Func<Guid, string, Tank> Make, Func<Tank, LogEnt
     /// <summary>It brings a culture: it hangs on the yeast page.</summary>
     public bool BringsCulture { get; init; }
 
+    /// <summary>An item of the stock is what it is about.</summary>
+    public bool IsAboutItem { get; init; }
+
     /// <summary>The timeline's words, if they aren't those of the kind.</summary>
     public string? Shows { get; init; }
 }

@@ -392,6 +392,24 @@ internal static class FormCases
             {
                 IsAboutCulture = true,
             },
+            ["item-received"] = new(SomeTanks.Bucket, _ => [], v => v.TypeAsync("How much", "20"))
+            {
+                IsAboutItem = true,
+            },
+            ["item-counted"] = new(SomeTanks.Bucket, _ => [], v => v.TypeAsync("How much", "7")) { IsAboutItem = true },
+            ["item-used"] = new(SomeTanks.Bucket, _ => [], v => v.TypeAsync("How much", "2")) { IsAboutItem = true },
+            ["item-discarded"] = new(
+                SomeTanks.Bucket,
+                _ => [],
+                async v =>
+                {
+                    await v.TypeAsync("How much", "1");
+                    await v.TypeAsync("Why", "Torn");
+                }
+            )
+            {
+                IsAboutItem = true,
+            },
         };
 
     private static async Task WashAsync(Visit visit)

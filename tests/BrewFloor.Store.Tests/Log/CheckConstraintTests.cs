@@ -23,6 +23,8 @@ public sealed class CheckConstraintTests(TestServer server) : IAsyncLifetime
             "INSERT INTO batches (id, number, version, thing) VALUES (gen_random_uuid(), 0, 1, '{}')",
         ["ck_cultures_number_is_given"] =
             "INSERT INTO cultures (id, number, version, thing) VALUES (gen_random_uuid(), 0, 1, '{}')",
+        ["ck_items_number_is_given"] =
+            "INSERT INTO items (id, number, version, thing) VALUES (gen_random_uuid(), 0, 1, '{}')",
         ["ck_entries_hash_is_sha256"] = Another("entries", """{"seq": 99, "hash": "\\x00"}"""),
         ["ck_entries_note_is_short"] = Another("entries", $$"""{"seq": 99, "note": "{{new string('x', 4001)}}"}"""),
         ["ck_entries_payload_is_an_object"] = Another("entries", """{"seq": 99, "payload": []}"""),

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.House;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
@@ -80,13 +81,25 @@ public class EntryJsonTests
         var bringing = EntryKinds.ByName.Values.Where(t => t.GetProperties().Any(p => Brings(p.PropertyType)));
 
         Assert.Equal(
-            ["BatchTakenOver", "CultureReceived", "CultureTakenOver", "FillPlanned", "Filled", "Harvested", "ItemCounted", "ItemReceived"],
+            [
+                "BatchTakenOver",
+                "CultureReceived",
+                "CultureTakenOver",
+                "FillPlanned",
+                "Filled",
+                "Harvested",
+                "ItemCounted",
+                "ItemReceived",
+            ],
             bringing.Select(t => t.Name).Order(StringComparer.Ordinal)
         );
     }
 
     private static bool Brings(Type type) =>
-        type == typeof(NewBatch) || type == typeof(NewCulture) || type == typeof(NewItem) || type.GetGenericArguments().Any(BringsInside);
+        type == typeof(NewBatch)
+        || type == typeof(NewCulture)
+        || type == typeof(NewItem)
+        || type.GetGenericArguments().Any(BringsInside);
 
     private static bool BringsInside(Type type) => type.GetProperties().Any(p => Brings(p.PropertyType));
 

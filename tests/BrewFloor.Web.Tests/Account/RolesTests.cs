@@ -30,6 +30,8 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["POST /api/v1/calculate/{name}"] = ApiPolicies.Read, // nothing is stored
         ["/api/v1/cultures"] = ApiPolicies.Read,
         ["/api/v1/cultures/{id:guid}"] = ApiPolicies.Read,
+        ["/api/v1/items"] = ApiPolicies.Read,
+        ["/api/v1/items/{number:int}"] = ApiPolicies.Read,
         ["/api/v1/jobs"] = ApiPolicies.Read,
         ["GET /api/v1/log"] = ApiPolicies.Read,
         ["POST /api/v1/log"] = ApiPolicies.Log,
