@@ -7,7 +7,7 @@ public static class EntryForms
 {
     public static readonly FrozenDictionary<string, EntryForm> ByKind = typeof(EntryForms)
         .Assembly.GetTypes()
-        .Where(type => type.IsSubclassOf(typeof(EntryForm)))
+        .Where(type => type.IsSubclassOf(typeof(EntryForm)) && !type.IsAbstract)
         .Select(type => (EntryForm)Activator.CreateInstance(type)!)
         .ToFrozenDictionary(form => form.Kind, StringComparer.Ordinal);
 

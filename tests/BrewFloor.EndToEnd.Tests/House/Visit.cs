@@ -124,17 +124,20 @@ public sealed class Visit : IAsyncDisposable
     }
 
     /// <summary>The culture whose line has these words.</summary>
-    public async Task ChooseCultureAsync(string words)
+    public Task ChooseCultureAsync(string words) => ChooseFirstAsync("Culture", words);
+
+    /// <summary>In the first field of this label, the line that has these words.</summary>
+    public async Task ChooseFirstAsync(string label, string words)
     {
-        var group = Page.GetByRole(AriaRole.Group, new() { Name = "Culture", Exact = true }).First;
+        var group = Page.GetByRole(AriaRole.Group, new() { Name = label, Exact = true }).First;
         if (await group.CountAsync() > 0)
         {
             await group.Locator("label", new() { HasText = words }).Locator("input").CheckAsync();
         }
         else
         {
-            var line = Field("Culture").Locator("option", new() { HasText = words });
-            await Field("Culture").SelectOptionAsync((await line.First.GetAttributeAsync("value"))!);
+            var line = Field(label).Locator("option", new() { HasText = words });
+            await Field(label).SelectOptionAsync((await line.First.GetAttributeAsync("value"))!);
         }
     }
 

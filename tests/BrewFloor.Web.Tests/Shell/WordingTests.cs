@@ -3,6 +3,7 @@ using BrewFloor.Brewing.Forecast;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.House;
+using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
@@ -49,6 +50,8 @@ public partial class WordingTests
         ["fact-"] = KeysGiven("TankFacts"),
         ["batch-"] = KeysGiven("BatchWords"),
         ["yeast-"] = KeysGiven("YeastWords"),
+        ["item-"] = KeysGiven("ItemWords"),
+        ["items-"] = [.. Enum.GetNames<ItemKind>().Select(name => name.ToLowerInvariant())],
         ["doctor-of-"] = ["backup", "backup-disk", "clock", "database", "disk", "proxy", "zones"],
         ["doctor-is-"] = [.. Enum.GetNames<Health>().Select(name => name.ToLowerInvariant())],
         ["forecast-sign-"] = Enum.GetNames<SignKind>(),
