@@ -19,7 +19,11 @@ public static class StockFields
     {
         if (floor.Items.Count > 0)
         {
-            Field[] row = [new ChoiceField("item", Choices(floor)), new QuantityField("amount", Measure.Stock)];
+            Field[] row =
+            [
+                new ChoiceField("item", Choices(floor)) { IsList = true },
+                new QuantityField("amount", Measure.Stock),
+            ];
             yield return new RowsField("used", row, Rows) { IsExtra = true };
         }
     }

@@ -55,7 +55,11 @@ public sealed record TextField(string Name) : Field(Name)
 
 /// <summary>One of a few: slabs up to five, a list beyond.</summary>
 /// <param name="Options">Posted value and what is read. A value of an enum is posted by its name.</param>
-public sealed record ChoiceField(string Name, IReadOnlyList<(string Value, string Text)> Options) : Field(Name);
+public sealed record ChoiceField(string Name, IReadOnlyList<(string Value, string Text)> Options) : Field(Name)
+{
+    /// <summary>A list however few they are: what was chosen can be taken back.</summary>
+    public bool IsList { get; init; }
+}
 
 /// <summary>Yes or no.</summary>
 public sealed record FlagField(string Name) : Field(Name);
