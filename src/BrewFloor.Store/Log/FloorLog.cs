@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using BrewFloor.Domain.Log;
 using BrewFloor.Store.House;
 using Npgsql;
@@ -17,12 +18,14 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
     public async Task<Appended> AppendAsync(LogRequest request, CancellationToken stop)
     {
         HashSet<Subject> also = [];
+        var since = Stopwatch.GetTimestamp();
         for (var attempt = 1; ; )
         {
             try
             {
                 if (await TryAppendAsync(request, also, stop) is { } appended)
                 {
+                    LogMeter.Count(appended, request.Entries.Select(sent => EntryKinds.NameOf(sent.Entry)), since);
                     return appended;
                 }
 

@@ -172,5 +172,6 @@ public static class AccountSetup
     }
 
     private static bool IsForPrograms(PathString path) =>
-        path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase);
+        path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase)
+        || path.StartsWithSegments(Hosting.Metrics.Address, StringComparison.OrdinalIgnoreCase);
 }

@@ -27,6 +27,7 @@ internal sealed class BearerTokens(
         (
             request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase)
             || request.Path.StartsWithSegments("/live", StringComparison.OrdinalIgnoreCase)
+            || request.Path.StartsWithSegments(Hosting.Metrics.Address, StringComparison.OrdinalIgnoreCase)
         ) && SecretIn(request) is not null;
 
     protected override async Task<AuthenticateResult> HandleAuthenticateAsync()

@@ -12,7 +12,14 @@ public sealed class Readiness(FloorDatabase database)
     private volatile bool _isMigrated;
     private volatile bool _isPaused;
 
-    public bool IsReady => _isMigrated && !_isPaused && database.IsReachable;
+    public bool IsReady => Awaits is null;
+
+    /// <summary>What is waited for; null: nothing.</summary>
+    public Awaited? Awaits =>
+        _isPaused ? Awaited.Restore
+        : !database.IsReachable ? Awaited.Database
+        : !_isMigrated ? Awaited.Tables
+        : null;
 
     public DateTimeOffset? LastReachedAt => database.LastReachableAt;
 
@@ -34,6 +41,14 @@ public sealed class Readiness(FloorDatabase database)
     internal void Reached(string connection) => Connection = connection;
 
     internal void Migrated() => _isMigrated = true;
+}
+
+/// <summary>What pages wait for.</summary>
+public enum Awaited
+{
+    Database, // to answer
+    Tables, // to be those of this version
+    Restore, // of a backup, to be over
 }
 
 /// <summary>Migrates the database as soon as it answers, and says how to begin; pages wait for it.</summary>

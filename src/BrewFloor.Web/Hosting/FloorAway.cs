@@ -15,6 +15,7 @@ internal static class FloorAway
     private static readonly string[] Unaffected =
     [
         "/health",
+        Metrics.Address,
         "/favicon.svg",
         "/floor.css",
         "/tokens.css",

@@ -10,8 +10,6 @@ using BrewFloor.Web.PrivateServer;
 using BrewFloor.Web.Shell;
 using BrewFloor.Web.Tanks;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
-using Serilog;
-using Serilog.Events;
 
 namespace BrewFloor.Web.Hosting;
 
@@ -80,11 +78,7 @@ public static class Serving
 
     private static void AddFloor(WebApplicationBuilder builder, StartOptions options)
     {
-        builder.Services.AddSerilog(log =>
-            log.MinimumLevel.Information()
-                .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
-                .WriteTo.Console(formatProvider: System.Globalization.CultureInfo.InvariantCulture)
-        );
+        builder.Services.AddProcessLog(options);
         builder.Services.AddSingleton(options);
         builder.Configuration["BREWFLOOR_DATA"] = options.DataFolder;
         builder.Services.AddDatabase(builder.Configuration);
@@ -102,6 +96,7 @@ public static class Serving
         builder.Services.AddBackups(builder.Configuration);
         builder.Services.AddDoctor();
         builder.Services.AddFloorApi();
+        builder.Services.AddMetrics();
         builder.Services.AddRazorComponents();
         // Not what streams: news must not wait for more of them.
         builder.Services.AddResponseCompression(packed => packed.MimeTypes = Packed);
@@ -130,6 +125,7 @@ public static class Serving
         app.UseAntiforgery();
         app.MapStaticAssets().AllowAnonymous();
         app.MapHealth();
+        app.MapMetrics();
         app.MapThemes();
         app.MapSignOut();
         app.MapRestoreUpload();

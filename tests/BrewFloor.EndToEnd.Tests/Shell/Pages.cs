@@ -104,6 +104,7 @@ internal static class Pages
         "/health/live",
         "/health/ready",
         "/live",
+        "/metrics",
         "/openapi/{documentName}.json",
     ];
 

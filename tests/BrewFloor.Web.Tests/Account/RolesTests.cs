@@ -51,6 +51,7 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/find"] = Policies.Viewer,
         ["/health/live"] = Anyone,
         ["/health/ready"] = Anyone,
+        ["/metrics"] = "Metrics",
         ["/invite/{Secret}"] = Anyone,
         ["/invite/{secret}/options"] = Anyone,
         ["/invite/{secret}/passkey"] = Anyone,
