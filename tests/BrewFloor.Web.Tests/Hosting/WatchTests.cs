@@ -11,8 +11,6 @@ namespace BrewFloor.Web.Tests.Hosting;
 /// <summary>What whoever runs the floor can watch: numbers, readiness, and the log of the process.</summary>
 public sealed partial class WatchTests(FloorApp app, TestServer server) : IClassFixture<FloorApp>
 {
-    private const int LargestPage = 100_000;
-
     [Fact]
     public async Task Numbers_are_for_this_machine_and_for_tokens_that_may_read()
     {
@@ -27,7 +25,7 @@ public sealed partial class WatchTests(FloorApp app, TestServer server) : IClass
     }
 
     [Fact]
-    public async Task Entries_are_counted_by_kind_and_the_page_stays_small()
+    public async Task Entries_are_counted_by_kind_and_what_pages_count_by_themselves_stays_out()
     {
         var tank = await app.TankAsync("W1");
         await app.AppendAsync(new Domain.Log.Noted(Domain.Log.Subject.Tank(tank.Id)) { Note = "Watched" });
@@ -36,7 +34,8 @@ public sealed partial class WatchTests(FloorApp app, TestServer server) : IClass
 
         Assert.Matches("""brewfloor_log_entries_total\{[^}]*kind="noted"[^}]*\} [1-9]""", page);
         Assert.Matches("""brewfloor_log_requests_total\{[^}]*outcome="stored"[^}]*\} [1-9]""", page);
-        Assert.InRange(page.Length, 1, LargestPage);
+        Assert.Contains("http_server_request_duration_seconds", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("components", page, StringComparison.Ordinal);
     }
 
     [Fact]
