@@ -110,6 +110,10 @@ internal static class Pages
 
     public static IReadOnlyList<string> AllOf(FullFloor floor) => [.. ByRoute.Values.SelectMany(make => make(floor))];
 
+    /// <summary>One page of each kind, where what differs between two of a kind makes no difference.</summary>
+    public static IReadOnlyList<string> OneOfEach(FullFloor floor) =>
+        [.. ByRoute.Values.SelectMany(make => make(floor).Take(1))];
+
     /// <summary>What a phone opens on the floor: the floor, tanks, every form, jobs, the yeast shelf.</summary>
     public static IReadOnlyList<string> OnTheFloor(FullFloor floor) =>
         [
