@@ -38,6 +38,7 @@ public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry, IT
             .. Condition.PartsOff(tank, state),
             .. Condition.NotTightToSanitize(tank, state),
             .. Chosen(tank),
+            .. Fittings.NoSprayBall(tank, state, How),
             .. Chemistry.Chlorine(tank, state, Agent),
             .. Chemistry.Alkaline(tank, state, Agent),
             .. Chemistry.TooHot(tank, Hottest),

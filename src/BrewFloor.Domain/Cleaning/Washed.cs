@@ -38,6 +38,7 @@ public sealed record Washed(Guid TankId, Agent Cleaner, Way How) : LogEntry, ITa
             .. Chemistry.Chlorine(tank, state, Cleaner),
             .. Chemistry.Alkaline(tank, state, Cleaner),
             .. Shut(tank, state, before.Rules),
+            .. Fittings.NoSprayBall(tank, state, How),
             .. Chemistry.TooHot(tank, Hottest),
             .. Heat.InShutTank(tank, state, Hottest.IsHot()),
             .. Chemistry.ContactShort(tank, Cleaner, Minutes, LabelMinutes),

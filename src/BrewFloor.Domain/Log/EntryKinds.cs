@@ -32,6 +32,7 @@ public static class EntryKinds
         ["purged"] = typeof(Purged),
         ["parts-off"] = typeof(PartsTakenOff),
         ["refitted"] = typeof(Refitted),
+        ["parts-seen"] = typeof(PartsSeen),
         ["leak-tested"] = typeof(LeakTested),
         ["gasket-changed"] = typeof(GasketChanged),
         ["relief-valve-tested"] = typeof(ReliefValveTested),

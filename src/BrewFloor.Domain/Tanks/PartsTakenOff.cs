@@ -5,16 +5,19 @@ namespace BrewFloor.Domain.Tanks;
 /// <summary>Valves, ports, gaskets taken off to be cleaned.</summary>
 public sealed record PartsTakenOff(Guid TankId, string Parts) : LogEntry
 {
+    /// <summary>The ports with nothing on them now, by number; empty: not said.</summary>
+    public Listed<int> Ports { get; init; }
+
     public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before)
     {
         var (tank, state) = before.Tank(TankId);
-        return PressureGuards.Opening(tank, state);
+        return [.. PressureGuards.Opening(tank, state), .. Fittings.Unknown(tank, Ports)];
     }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
-        tank.OpenedBy(this) with
+        tank.OpenedBy(this).TakenOff(Ports) with
         {
             PartsOff = Moment.Of(this),
             Refitted = null,

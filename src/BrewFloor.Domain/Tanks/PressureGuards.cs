@@ -46,6 +46,7 @@ public static class PressureGuards
             .. Condition.OutOfService(tank, state),
             .. Vessel(tank, state),
             .. Relief(tank, state, rules, at),
+            .. Fittings.ReliefValveOff(tank, state),
             .. (to ?? state.PressureNow()) is { } pressure ? Limits(tank, pressure, rules) : [],
             .. Condition.PartsOff(tank, state),
             .. Condition.NotTightForPressure(tank, state),

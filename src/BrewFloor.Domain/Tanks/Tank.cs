@@ -100,6 +100,9 @@ public sealed record Tank(Guid Id, string Code)
 
     public DateOnly? RetiredOn { get; init; }
 
+    /// <summary>Its ports by number; empty: nobody wrote them down. What is on them is in the log.</summary>
+    public Listed<Port> Ports { get; init; }
+
     /// <summary>To the brim, in L.</summary>
     public Volume Total => Strapping.Total;
 
@@ -116,4 +119,7 @@ public sealed record Tank(Guid Id, string Code)
         Rating is { } rating && Relief is { } relief
             ? Pressure.FromKilopascals(Math.Min(rating.Highest.Kilopascals, relief.Setting.Kilopascals))
             : null;
+
+    /// <summary>A port by its number.</summary>
+    public Port? Port(int number) => Ports.FirstOrDefault(port => port.Number == number);
 }

@@ -22,6 +22,7 @@ public static partial class TankEdits
             .. ByOthersThanTheOwner(before, after, role),
             .. ByPressure(before, after, state),
             .. ByContents(before, after, state),
+            .. PortEdits.ByFittings(after, state),
         ];
 
     private static IEnumerable<Objection> ByItself(Tank tank)
@@ -50,7 +51,7 @@ public static partial class TankEdits
             yield return Objection.Impossible("loan-ends-first", new Number("until", tank.OnLoanUntil));
         }
 
-        foreach (var objection in ByRating(tank))
+        foreach (var objection in ByRating(tank).Concat(PortEdits.ByThemselves(tank)))
         {
             yield return objection;
         }

@@ -157,6 +157,12 @@ public sealed record TankState(Guid Id) : State(Id)
 
     public Listed<Exposure> ExposedTo { get; init; }
 
+    /// <summary>What is on the ports, as far as anybody wrote it down, by port.</summary>
+    public Listed<Fitting> Fitted { get; init; }
+
+    /// <summary>What came off its port and is not on again.</summary>
+    public Listed<Fitting> LyingAbout { get; init; }
+
     public Moment? PartsOff { get; init; }
 
     /// <summary>Refitted and not leak-tested since.</summary>

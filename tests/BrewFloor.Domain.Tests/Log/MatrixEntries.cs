@@ -89,6 +89,7 @@ internal static class MatrixEntries
             ),
             Empty("parts-off", "the racking arm", new PartsTakenOff(K1.Id, "Racking arm")),
             Empty("refitted", "the racking arm", new Refitted(K1.Id, "Racking arm")),
+            Empty("parts-seen", "what is on its ports", new PartsSeen(K1.Id, [])),
             Empty("leak-tested", "passed", new LeakTested(K1.Id, Passed: true)),
             Empty("gasket-changed", "of the manway", new GasketChanged(K1.Id, "Manway")),
             Empty("relief-valve-tested", "passed", new ReliefValveTested(K1.Id, Passed: true)),

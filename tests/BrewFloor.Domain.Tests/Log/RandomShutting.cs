@@ -32,6 +32,7 @@ internal static class RandomShutting
             r.Tank(floor, (_, state) => state.PartsOff is not null) is { } tank
                 ? new Refitted(tank.Thing.Id, "Racking arm")
                 : null,
+        ["parts-seen"] = (r, floor) => new PartsSeen(r.TankId(floor), []),
         ["leak-tested"] = (r, floor) => new LeakTested(r.TankId(floor), r.Chance(0.9)),
         ["gasket-changed"] = (r, floor) => new GasketChanged(r.TankId(floor), "Manway seal"),
         ["relief-valve-tested"] = (r, floor) =>
