@@ -61,6 +61,9 @@ public sealed record ChoiceField(string Name, IReadOnlyList<(string Value, strin
     public bool IsList { get; init; }
 }
 
+/// <summary>Any of a few, ticked; posted under one name, or as one text with commas.</summary>
+public sealed record TicksField(string Name, IReadOnlyList<(string Value, string Text)> Options) : Field(Name);
+
 /// <summary>Yes or no.</summary>
 public sealed record FlagField(string Name) : Field(Name);
 

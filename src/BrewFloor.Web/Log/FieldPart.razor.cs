@@ -37,5 +37,7 @@ public sealed partial class FieldPart(Wording wording)
 
     private string? Described => Problem is null && Field.Hint is null ? null : Id + "-note";
 
+    private bool IsTicked(string value) => Value?.Split(',').Contains(value, StringComparer.Ordinal) is true;
+
     private string? ListId => Field is TextField { Suggestions.Count: > 0 } ? Id + "-offers" : null;
 }

@@ -78,6 +78,15 @@ public sealed class FormReader(IReadOnlyDictionary<string, StringValues> posted,
 
     public int? WholeOrNone(string name) => (int?)Number(name, mustBeWhole: true);
 
+    /// <summary>Whole numbers ticked under one name; anything else is none.</summary>
+    public Listed<int> Wholes(string name) =>
+        [
+            .. Text(name)
+                .Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                .Select(text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : 0)
+                .Where(number => number > 0),
+        ];
+
     public double Figure(string name) => FigureOrNone(name) ?? Missing<double>(name);
 
     public double? FigureOrNone(string name) => Number(name, mustBeWhole: false);

@@ -9,6 +9,7 @@ using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 using BrewFloor.Web.Shell;
+using BrewFloor.Web.Tanks;
 using BrewFloor.Web.Units;
 using UnitsNet;
 
@@ -79,13 +80,7 @@ public static class FormWriter
                 Write(fields, read, figures);
                 break;
             case bool flag:
-                fields[name] = (name, flag) switch
-                {
-                    ("passed", true) => "yes",
-                    ("passed", false) => "no",
-                    (_, true) => "true",
-                    _ => "",
-                };
+                fields[name] = FlagOf(name, flag);
                 break;
             case YeastAmount amount:
                 Write(fields, "", amount);
@@ -96,7 +91,14 @@ public static class FormWriter
             case DateOnly day:
                 fields[name] = day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
                 break;
-            case Listed<Used> or Listed<Containers> or Listed<CulturePitched> or Listed<CutTaken>:
+            case Listed<int> ticked:
+                fields[name] = string.Join(',', ticked);
+                break;
+            case Listed<Used>
+                or Listed<Fitting>
+                or Listed<Containers>
+                or Listed<CulturePitched>
+                or Listed<CutTaken>:
                 WriteRows(fields, name, value, figures);
                 break;
             case NewBatch or NewCulture or NewItem:
@@ -106,6 +108,15 @@ public static class FormWriter
                 break;
         }
     }
+
+    private static string FlagOf(string name, bool flag) =>
+        (name, flag) switch
+        {
+            ("passed", true) => "yes",
+            ("passed", false) => "no",
+            (_, true) => "true",
+            _ => "",
+        };
 
     private static (double Value, string Unit)? Quantity(object value, ReadingUnits units) =>
         value switch
@@ -131,6 +142,9 @@ public static class FormWriter
             var start = $"{name}.{index}.";
             switch (row)
             {
+                case Fitting fitting:
+                    FittingFields.Write(fields, start, fitting);
+                    break;
                 case Containers containers:
                     fields[start + "kind"] = containers.Kind.ToString();
                     fields[start + "count"] = containers.Count.ToString(CultureInfo.InvariantCulture);

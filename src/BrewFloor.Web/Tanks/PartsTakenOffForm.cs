@@ -10,10 +10,17 @@ public sealed class PartsTakenOffForm : EntryForm
     public override string Kind => "parts-off";
 
     public override IEnumerable<Field> Fields(FormFloor floor) =>
-        [new TextField("parts") { IsRequired = true, Suggestions = floor.Offers("offer.parts") }];
+        [
+            new TextField("parts") { IsRequired = true, Suggestions = floor.Offers("offer.parts") },
+            .. FittingFields.AreAsked(floor)
+                ? [new TicksField("ports", FittingFields.Ports(floor)) { Hint = "hint.ports-off" }]
+                : Array.Empty<Field>(),
+        ];
 
-    public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
-        [new PartsTakenOff(floor.TankId, said.RequiredText("parts"))];
+    public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
+    {
+        return [new PartsTakenOff(floor.TankId, said.RequiredText("parts")) { Ports = said.Wholes("ports") }];
+    }
 
     public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.pressure"];
 }

@@ -13,11 +13,23 @@ public sealed class RefittedForm : EntryForm
     public override IEnumerable<Field> Fields(FormFloor floor) =>
         [
             new TextField("parts") { IsRequired = true, Suggestions = floor.Offers("offer.parts") },
+            .. FittingFields.AreAsked(floor)
+                ? [FittingFields.Of(floor, floor.TankState?.ThatCameOff() ?? [])]
+                : Array.Empty<Field>(),
             .. StockFields.Taken(floor),
         ];
 
-    public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
-        [new Refitted(floor.TankId, said.RequiredText("parts")) { Used = StockFields.ReadTaken(said, floor) }];
+    public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
+    {
+        return
+        [
+            new Refitted(floor.TankId, said.RequiredText("parts"))
+            {
+                Fitted = FittingFields.Read(said),
+                Used = StockFields.ReadTaken(said, floor),
+            },
+        ];
+    }
 
     public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.pressure"];
 
