@@ -36,7 +36,7 @@ public sealed record Port(int Number, string Name, PortPlace Place)
     /// <summary>Of its middle above the outlet, mm; on side and cone.</summary>
     public Length? Height { get; init; }
 
-    /// <summary>Of its middle from the tank's axis, mm; on the lid.</summary>
+    /// <summary>Of its middle from the tank's axis, mm; on lid and bottom.</summary>
     public Length? FromMiddle { get; init; }
 
     /// <summary>Degrees around the tank, 0 in front, 90 on the right, 180 behind, 270 on the left; 0 to 360.</summary>

@@ -11,6 +11,9 @@ namespace BrewFloor.Web.Log;
 /// <remarks>Each field of such a form says what it opened with, so that nobody needs to remember older versions for it.</remarks>
 internal sealed class BothValues
 {
+    /// <summary>Ends the name of what a field opened with.</summary>
+    public const string Was = ".was";
+
     private readonly Dictionary<string, StringValues> _posted;
     private readonly Dictionary<string, string> _theirs = new(StringComparer.Ordinal);
 
@@ -24,7 +27,7 @@ internal sealed class BothValues
     public IReadOnlyDictionary<string, string> Theirs => _theirs;
 
     /// <summary>The name of what a field opened with.</summary>
-    public static string WasOf(Field field) => field.Name + ".was";
+    public static string WasOf(Field field) => field.Name + Was;
 
     /// <summary>The fields of its rows, or itself.</summary>
     public static IEnumerable<Field> Single(Field field) =>

@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Web.Shell;
 
@@ -19,7 +20,20 @@ public static class TankChanges
                         new("before", pair.First.Value),
                         new("after", pair.Second.Value)
                     ]
-                );
+                )
+                .Concat(OfPorts(before, after, words));
+
+    private static IEnumerable<string> OfPorts(Tank before, Tank after, Wording words) =>
+        from number in before.Ports.Concat(after.Ports).Select(port => port.Number).Distinct().Order()
+        let was = before.Port(number)
+        let now = after.Port(number)
+        where was != now
+        select words[
+            "change-line",
+            new("what", words["port-numbered", new Number("port", number)]),
+            new("before", was is null ? words["change-none"] : PortWords.All(was, words)),
+            new("after", now is null ? words["change-none"] : PortWords.All(now, words))
+        ];
 
     private static IEnumerable<(string Label, string Value)> Shown(Tank tank, Wording words)
     {

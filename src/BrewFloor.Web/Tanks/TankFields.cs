@@ -117,6 +117,7 @@ public static class TankFields
             OnLoanFrom = said.DayOrNone("loan-from"),
             OnLoanUntil = said.DayOrNone("loan-until"),
             RetiredOn = before?.RetiredOn,
+            Ports = before?.Ports ?? [], // on a page of their own
         };
         return said.IsFine && strapping is not null ? tank : null;
     }

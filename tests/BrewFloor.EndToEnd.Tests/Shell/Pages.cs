@@ -65,6 +65,7 @@ internal static class Pages
             [.. floor.Codes.Select(code => $"/tanks/{code}"), $"/tanks/F1?logged={floor.Reading}"],
         ["/tanks/{Code}/edit"] = _ => ["/tanks/P1/edit"],
         ["/tanks/{Code}/history"] = _ => ["/tanks/P1/history"],
+        ["/tanks/{Code}/ports"] = _ => ["/tanks/P1/ports", "/tanks/P1/ports?typical=true"],
         ["/tanks/{Code}/log/{Kind}"] = _ =>
             [
                 "/tanks/B1/log/filled",

@@ -98,6 +98,7 @@ public sealed class RolesTests(FloorApp app) : IClassFixture<FloorApp>
         ["/take-over"] = Policies.Brewer,
         ["/tanks/{Code}"] = Policies.Viewer,
         ["/tanks/{Code}/edit"] = Policies.Brewer,
+        ["/tanks/{Code}/ports"] = Policies.Brewer,
         ["/tanks/{Code}/history"] = Policies.Viewer,
         ["/tanks/{Code}/log/{Kind}"] = Policies.Helper,
         ["/theme"] = Anyone,
