@@ -1,4 +1,6 @@
+using BrewFloor.Brewing.Tanks;
 using BrewFloor.Domain.Tanks;
+using BrewFloor.Store.Log;
 using BrewFloor.Store.Tanks;
 using BrewFloor.Store.Tests.Postgres;
 using UnitsNet;
@@ -26,6 +28,61 @@ public sealed class InventoryTests(TestServer server) : IAsyncLifetime
         var (stored, _) = Assert.Single(view!.Floor.Tanks);
         Assert.Equal(("S1", "Left of the door", 60), (stored.Code, stored.Name, stored.Total.Liters));
         Assert.NotNull(await _floor.Reader.TankAsync("s1", Stop));
+    }
+
+    [Fact]
+    public async Task Ports_come_back_as_they_were_written_down_and_so_does_what_is_on_them()
+    {
+        Port manway = new(1, "Manway", PortPlace.Lid)
+        {
+            Clamp = Clamp.ThreeInch,
+            Flange = Length.FromMillimeters(90.9),
+            FromMiddle = Length.FromMillimeters(0),
+        };
+        Port sample = new(7, "Sample", PortPlace.Side)
+        {
+            Bore = Length.FromMillimeters(35),
+            Clamp = Clamp.Dn40,
+            Height = Length.FromMillimeters(40),
+            Around = Angle.FromDegrees(270),
+        };
+        var tank = ATank(NewId(), "s2", 60) with { Ports = [manway, sample] };
+        await _floor.Inventory.AddAsync(tank, Ben, Stop);
+        Fitting well = new(1, Part.Thermowell)
+        {
+            Clamp = Clamp.OneInch,
+            Through = new(Clamp.ThreeInch, Clamp.OneInch),
+        };
+        await _floor.AppendAsync(
+            Ann,
+            new PartsSeen(tank.Id, [well, new(7, Part.SampleValve)])
+            {
+                Id = NewId(),
+                At = Ago(3),
+            },
+            new Vented(tank.Id) { Id = NewId(), At = Ago(2) },
+            new PartsTakenOff(tank.Id, "Sample valve")
+            {
+                Id = NewId(),
+                At = Ago(1),
+                Ports = [7],
+            }
+        );
+
+        var (stored, state) = Assert.Single((await _floor.Reader.TankAsync("S2", Stop))!.Floor.Tanks);
+        Assert.Equal([manway, sample], stored.Ports);
+        Assert.Equal([well], state.Fitted);
+        Assert.Equal([new Fitting(7, Part.SampleValve)], state.LyingAbout);
+    }
+
+    [Fact]
+    public void Entries_of_a_time_without_ports_are_read_as_they_were()
+    {
+        const string Old = """{"tank_id":"018f0000-0000-7000-8000-000000000003","parts":"Racking arm"}""";
+
+        Assert.Empty(((PartsTakenOff)EntryJson.Read("parts-off", 1, Old)).Ports);
+        Assert.Empty(((Refitted)EntryJson.Read("refitted", 1, Old)).Fitted);
+        Assert.Equal(Old, EntryJson.PayloadOf(EntryJson.Read("refitted", 1, Old))); // and hashed as they were
     }
 
     [Fact]
