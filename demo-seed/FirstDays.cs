@@ -42,7 +42,8 @@ internal sealed class FirstDays(Story story, Care care, Jars jars)
                     Bath = driedOn is null ? null : BathKind.Citric,
                     DriedOn = driedOn is { } day ? story.Calendar.On(day) : null,
                 }
-            );
+            )
+            .Do(new PartsSeen(tank.Id, tank.Fitted()));
         if (driedOn is { } dried)
         {
             care.WasDriedOn(tank, dried);
@@ -64,8 +65,9 @@ internal sealed class FirstDays(Story story, Care care, Jars jars)
                     Bath = BathKind.Citric,
                     DriedOn = story.Calendar.On(-770),
                 },
-                10
+                5
             )
+            .Do(new PartsSeen(tank.Id, tank.Fitted()), 5)
             .Do(
                 new BatchTakenOver(
                     tank.Id,

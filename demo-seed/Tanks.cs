@@ -7,22 +7,22 @@ namespace BrewFloor.DemoSeed;
 /// <summary>The nine tanks: what they measure inside, what they stand. All of them are invented.</summary>
 internal sealed class Cellar(Dice dice, Calendar calendar)
 {
-    public Tank K1 { get; } = Cone(dice, "K1", "Left cone", 640, 700, 240);
+    public Tank K1 { get; } = Cone(dice, "K1", "Left cone", 640, 700, 240).WithPorts();
 
-    public Tank K2 { get; } = Cone(dice, "K2", "Right cone", 640, 700, 240);
+    public Tank K2 { get; } = Cone(dice, "K2", "Right cone", 640, 700, 240).WithPorts();
 
-    public Tank K3 { get; } = Cone(dice, "K3", "Short cone", 500, 560, 120);
+    public Tank K3 { get; } = Cone(dice, "K3", "Short cone", 500, 560, 120).WithPorts();
 
-    public Tank P1 { get; } = PressureCone(dice, "P1", "Lager cone", 720, 820, 320, calendar.On(-760));
+    public Tank P1 { get; } = PressureCone(dice, "P1", "Lager cone", 720, 820, 320, calendar.On(-760)).WithPorts();
 
-    public Tank P2 { get; } = PressureCone(dice, "P2", "New cone", 560, 700, 175, calendar.On(-402));
+    public Tank P2 { get; } = PressureCone(dice, "P2", "New cone", 560, 700, 175, calendar.On(-402)).WithPorts();
 
-    public Tank B1 { get; } = Bright(dice, "B1", "Big bright tank", 640, 900, 320, calendar.On(-750));
+    public Tank B1 { get; } = Bright(dice, "B1", "Big bright tank", 640, 900, 320, calendar.On(-750)).WithPorts();
 
-    public Tank B2 { get; } = Bright(dice, "B2", "Small bright tank", 500, 700, 150, calendar.On(-740));
+    public Tank B2 { get; } = Bright(dice, "B2", "Small bright tank", 500, 700, 150, calendar.On(-740)).WithPorts();
 
     public Tank S1 { get; } =
-        new(dice.Id("S1"), "S1")
+        new Tank(dice.Id("S1"), "S1")
         {
             Name = "Plastic cone",
             Type = TankType.PlasticConical,
@@ -32,10 +32,10 @@ internal sealed class Cellar(Dice dice, Calendar calendar)
             Working = Volume.FromLiters(84),
             Cooling = Cooling.Room,
             Heating = Heating.Belt,
-        };
+        }.WithPorts();
 
     public Tank E1 { get; } =
-        new(dice.Id("E1"), "E1")
+        new Tank(dice.Id("E1"), "E1")
         {
             Name = "Pilot bucket",
             Type = TankType.Bucket,
@@ -45,7 +45,7 @@ internal sealed class Cellar(Dice dice, Calendar calendar)
             Working = Volume.FromLiters(24),
             Cooling = Cooling.Room,
             IsOpenType = true,
-        };
+        }.WithPorts();
 
     public Tank[] All => [K1, K2, K3, P1, P2, B1, B2, S1, E1];
 

@@ -1,3 +1,4 @@
+using BrewFloor.Domain;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Tanks;
@@ -64,6 +65,7 @@ internal sealed class Upkeep(Story story, Care care, Shelf shelf)
                 },
                 30
             )
+            .Do(new PartsSeen(tank.Id, tank.Fitted()))
             .Do(
                 new PressureTested(tank.Id, Passed: true)
                 {
@@ -86,7 +88,7 @@ internal sealed class Upkeep(Story story, Care care, Shelf shelf)
         visit
             .Do(new Vented(tank.Id))
             .Do(new Opened(tank.Id) { What = "manway" }, 5)
-            .Do(new PartsTakenOff(tank.Id, what), 40)
+            .Do(new PartsTakenOff(tank.Id, what) { Ports = ArmAndValve(tank) }, 40)
             .Do(
                 new GasketChanged(tank.Id, what) { Used = shelf.Taken(visit.Now, shelf.Gaskets, StockAmount.Of(4)) },
                 10
@@ -95,6 +97,9 @@ internal sealed class Upkeep(Story story, Care care, Shelf shelf)
             .Do(new LeakTested(tank.Id, Passed: true), 5)
             .Do(new Closed(tank.Id) { Closure = Closure.Vented });
     }
+
+    private static Listed<int> ArmAndValve(Tank tank) =>
+        [.. tank.Fitted().Where(f => f.Part is Part.RackingArm or Part.SampleValve).Select(f => f.Port)];
 
     private void Calibrate(Tank tank, int day) =>
         story

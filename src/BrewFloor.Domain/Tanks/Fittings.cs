@@ -10,8 +10,8 @@ public static class Fittings
 {
     /// <summary>How a part fits its port; null: one of the sizes is not known.</summary>
     public static ClampFit? FitOf(Port port, Fitting fitting) =>
-        port.Mouth is { } mouth && fitting.Clamp is { } clamp
-            ? ClampFit.Of(mouth, Ferrule.Of(clamp).Mouth, fitting.Through?.Reducer)
+        port.Mouth is { } mouth && fitting.Mouth is { } part
+            ? ClampFit.Of(mouth, part, fitting.Through?.Reducer)
             : null;
 
     /// <summary>These are on, in place of what was on the same ports.</summary>

@@ -97,4 +97,7 @@ public sealed record Fitting(int Port, Part Part)
 
     /// <summary>The reducer it sits on; null: none.</summary>
     public Adapter? Through { get; init; }
+
+    /// <summary>What the part shows to the port or the reducer; null: nobody looked.</summary>
+    public Mouth? Mouth => Clamp is { } clamp ? Ferrule.Of(clamp).Mouth : null;
 }

@@ -1,10 +1,12 @@
 using System.Text.Json.Nodes;
+using BrewFloor.Brewing.Tanks;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.House;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Store.Log;
 using BrewFloor.Web.Shell;
+using UnitsNet;
 
 namespace BrewFloor.Web.Api;
 
@@ -17,7 +19,10 @@ internal static class ApiTanks
             .Reads("Tanks", "Every tank in the house and how it stands now, by code.")
             .IsPaged();
         api.MapGet("/tanks/{code}", OneAsync)
-            .Reads("Tanks", "One tank: now, at a moment, or as it was known then.")
+            .Reads(
+                "Tanks",
+                "One tank, with its ports, what is on them and how it fits: now, at a moment, or as it was known then."
+            )
             .Takes("at", "An instant: how it stood just after it.")
             .Takes("known", "An instant: from what the log knew then; without it, from what it knows today.");
     }
@@ -78,7 +83,35 @@ internal static class ApiTanks
             .Floor.Batches.Where(b => b.Thing.Id == state.BatchId)
             .Select(b => (int?)b.Thing.Number)
             .FirstOrDefault();
+        shown["fits"] = Fits(thing, state);
         shown["state"] = Api.Shown.Of(state);
         return shown;
     }
+
+    // Of every part on a port: flush, with a step of these bores, apart by these flanges, or unknown.
+    private static JsonArray Fits(Tank thing, TankState state) =>
+        [
+            .. from fitting in state.Fitted
+            let port = thing.Port(fitting.Port)
+            where port is not null
+            select Fit(fitting.Port, Fittings.FitOf(port, fitting)),
+        ];
+
+    private static JsonObject Fit(int port, ClampFit? fit) =>
+        fit switch
+        {
+            null => new() { ["port"] = port, ["fit"] = "unknown" },
+            { Apart: { } apart } => Fit(port, "apart", apart.One.Flange, apart.Other.Flange),
+            { Step: { } step } => Fit(port, "step", step.One.Bore, step.Other.Bore),
+            _ => new() { ["port"] = port, ["fit"] = "flush" },
+        };
+
+    private static JsonObject Fit(int port, string fit, Length one, Length other) =>
+        new()
+        {
+            ["port"] = port,
+            ["fit"] = fit,
+            ["one"] = ApiQuantities.Shown(Math.Round(one.Millimeters, 2), "mm"),
+            ["other"] = ApiQuantities.Shown(Math.Round(other.Millimeters, 2), "mm"),
+        };
 }

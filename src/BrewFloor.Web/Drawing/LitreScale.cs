@@ -13,7 +13,8 @@ internal static class LitreScale
     {
         var total = canvas.Figure.Shape.Total.Liters;
         var every = Steps.FirstOrDefault(step => total / step <= 12, total);
-        var x = canvas.Left - (canvas.Figure.Jacket is null ? 5 : 12);
+        var x =
+            canvas.Left - (canvas.Figure.Jacket is null && !canvas.Figure.Ports.Any(port => port.IsOnLeft) ? 5 : 12);
         var (ticks, figures, last) = ("", "", double.MaxValue);
         for (var half = 0; half * every / 2 <= total; half++)
         {

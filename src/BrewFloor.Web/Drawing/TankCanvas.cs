@@ -9,18 +9,32 @@ internal sealed class TankCanvas
 
     private readonly double _room;
 
-    public TankCanvas(TankFigure figure, DrawingSize size)
+    /// <param name="figure">The tank.</param>
+    /// <param name="size">How large.</param>
+    /// <param name="around">Px left free all around it for what is mounted; 0: what the tank itself needs.</param>
+    public TankCanvas(TankFigure figure, DrawingSize size, double around = 0)
     {
         Figure = figure;
         IsLarge = size.IsLarge;
         Profile = new TankProfile(figure, IsLarge ? 14 : 5);
         Fitting = IsLarge ? 1 : SmallFittings;
-        _room = RoomAbove();
-        var (foot, legs) = (IsLarge ? 3 : 2, figure.Legs.Millimeters);
+        _room = around > 0 ? around : RoomAbove();
+        var legs = figure.Legs.Millimeters;
+        var foot =
+            around > 0 && legs <= 0 ? around * .6
+            : IsLarge ? 3
+            : 2;
         Scale = Math.Min((size.Height - _room - foot) / (Profile.Top + legs), size.WidestBody / (2 * Profile.Radius));
         HalfWidth = Profile.Radius * Scale;
-        Centre = HalfWidth + RoomBefore();
-        Width = Centre + HalfWidth + (IsLarge ? 23 : 11);
+        Centre = HalfWidth + (around > 0 ? around : RoomBefore());
+        Width =
+            Centre
+            + HalfWidth
+            + (
+                around > 0 ? around
+                : IsLarge ? 23
+                : 11
+            );
         Height = ((Profile.Top + legs) * Scale) + _room + foot;
     }
 

@@ -87,4 +87,5 @@ public enum DrawnVent
 /// <param name="IsInCone">In the cone; otherwise in the cylinder.</param>
 /// <param name="Height">In the cone: mm above the outlet. In the cylinder: mm above its lower edge.</param>
 /// <param name="IsFitted">Something is mounted on it.</param>
-public readonly record struct DrawnPort(bool IsInCone, Length Height, bool IsFitted);
+/// <param name="IsOnLeft">At the left outline; otherwise at the right.</param>
+public readonly record struct DrawnPort(bool IsInCone, Length Height, bool IsFitted, bool IsOnLeft = false);

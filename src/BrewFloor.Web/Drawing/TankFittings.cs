@@ -15,7 +15,7 @@ internal static class TankFittings
         Outlet(svg, canvas);
     }
 
-    private static void Top(SvgText svg, TankCanvas canvas)
+    public static void Top(SvgText svg, TankCanvas canvas)
     {
         var (k, figure, rim) = (canvas.Fitting, canvas.Figure, canvas.Y(canvas.Profile.Rim));
         var (left, width, top) = (canvas.Left - (4 * k), (canvas.HalfWidth * 2) + (8 * k), canvas.TopEdge);
@@ -87,18 +87,22 @@ internal static class TankFittings
     {
         var (k, profile) = (canvas.Fitting, canvas.Profile);
         var look = port.IsFitted ? "port fitted" : "port";
+        var side = port.IsOnLeft ? -1d : 1d;
         if (!port.IsInCone)
         {
             var y = canvas.Y(profile.Shoulder + port.Height.Millimeters);
-            svg.Path(look, $"M{canvas.Right} {y}h{(7 * k) + 1}m0 {-4 * k}v{8 * k}");
+            svg.Path(look, $"M{canvas.X(profile.Radius * side)} {y}h{side * ((7 * k) + 1)}m0 {-4 * k}v{8 * k}");
             return;
         }
 
         // Square to the cone's wall.
         var (z, outlet) = (port.Height.Millimeters, profile.RadiusAt(0));
         var lean = Math.Atan2(profile.Radius - outlet, profile.Shoulder);
-        var (dx, dy) = (Math.Cos(lean) * 9 * k, Math.Sin(lean) * 9 * k);
-        svg.Path(look, $"M{canvas.X(profile.RadiusAt(z))} {canvas.Y(z)}l{dx} {dy}m{-dy * .5} {dx * .5}l{dy} {-dx}");
+        var (dx, dy) = (side * Math.Cos(lean) * 9 * k, Math.Sin(lean) * 9 * k);
+        svg.Path(
+            look,
+            $"M{canvas.X(profile.RadiusAt(z) * side)} {canvas.Y(z)}l{dx} {dy}m{-dy * .5} {dx * .5}l{dy} {-dx}"
+        );
     }
 
     private static void Outlet(SvgText svg, TankCanvas canvas)

@@ -67,6 +67,24 @@ internal sealed class TankProfile
     public IEnumerable<(double Z, double R)> Between(double from, double to) =>
         [(from, RadiusAt(from)), .. _points.Where(point => point.Z > from && point.Z < to), (to, RadiusAt(to))];
 
+    /// <summary>How high the head is so far from the axis, mm.</summary>
+    public double HeadAt(double radius) => Where(Rim, Top, z => RadiusAt(z) > radius);
+
+    /// <summary>How high the bottom is so far from the axis, mm.</summary>
+    public double BottomAt(double radius) => Where(0, Shoulder, z => RadiusAt(z) < radius);
+
+    // The height up to which something holds that holds at the lower end.
+    private static double Where(double from, double to, Func<double, bool> holds)
+    {
+        for (var i = 0; i < 30; i++)
+        {
+            var middle = (from + to) / 2;
+            (from, to) = holds(middle) ? (middle, to) : (from, middle);
+        }
+
+        return from;
+    }
+
     // Closer together where the wall turns fastest: at the lowest point of a dish, at the top of a dome.
     private void AddCurve(double from, double to, int steps, bool isRising)
     {

@@ -35,7 +35,7 @@ public sealed record Bay(Tank Tank, TankState State, HouseRules Rules, DateTimeO
 
     public bool IsFermentingHard => BatchState?.IsFermentingHard(Rules, Now) is true;
 
-    public TankFigure Figure => Tank.FigureOf();
+    public TankFigure Figure => Tank.FigureOf(State);
 
     public TankCondition Condition => TankConditions.Of(this);
 

@@ -1,6 +1,7 @@
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Web.Account;
+using BrewFloor.Web.Drawing;
 using BrewFloor.Web.Shell;
 using Microsoft.AspNetCore.Components;
 
@@ -18,6 +19,8 @@ public sealed partial class PortsPart(Wording wording)
     private bool MayEdit => Policies.RoleOf(Http.User) >= Role.Brewer && !Bay.Tank.IsRetired;
 
     private bool MayLog => Policies.RoleOf(Http.User) >= Role.Helper;
+
+    private IReadOnlyList<MountedPort> Mounted => [.. Bay.Tank.Ports.Select(port => new MountedPort(port, On(port)))];
 
     private Fitting? On(Port port) => Bay.State.Fitted.FirstOrDefault(fitting => fitting.Port == port.Number);
 

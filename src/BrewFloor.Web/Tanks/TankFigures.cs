@@ -22,6 +22,30 @@ public static class TankFigures
         return Standing(figure, tank.Type, shape);
     }
 
+    /// <summary>With its own ports, and the spray ball only if it is there, as far as they are written down.</summary>
+    public static TankFigure FigureOf(this Tank tank, TankState state)
+    {
+        var (figure, shape) = (tank.FigureOf(), tank.Strapping as VesselShape);
+        return figure with
+        {
+            HasSprayBall = state.Fitted is [] ? figure.HasSprayBall : state.Fitted.Any(f => f.Part is Part.SprayBall),
+            Ports =
+            [
+                .. tank
+                    .Ports.Where(port => port is { Place: PortPlace.Side or PortPlace.Cone, Height: not null })
+                    .Select(port => Drawn(port, shape, state.Fitted.Any(f => f.Port == port.Number))),
+            ],
+        };
+    }
+
+    // At the outline on the side where it is; on this small drawing those in front and behind stand at the nearer one.
+    private static DrawnPort Drawn(Port port, VesselShape? shape, bool isFitted)
+    {
+        var isInCone = port.Place is PortPlace.Cone && port.Height < shape?.BottomHeight;
+        var from = isInCone || shape is null ? Length.Zero : shape.BottomHeight;
+        return new(isInCone, port.Height!.Value - from, isFitted, port.Around is { Degrees: > 180 });
+    }
+
     private static TankFigure Standing(TankFigure figure, TankType type, VesselShape shape) =>
         type switch
         {

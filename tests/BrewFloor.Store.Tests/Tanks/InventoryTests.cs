@@ -48,18 +48,10 @@ public sealed class InventoryTests(TestServer server) : IAsyncLifetime
         };
         var tank = ATank(NewId(), "s2", 60) with { Ports = [manway, sample] };
         await _floor.Inventory.AddAsync(tank, Ben, Stop);
-        Fitting well = new(1, Part.Thermowell)
-        {
-            Clamp = Clamp.OneInch,
-            Through = new(Clamp.ThreeInch, Clamp.OneInch),
-        };
+        Fitting well = new(1, Part.Thermowell) { Clamp = Clamp.OneInch, Through = new(Clamp.ThreeInch, Clamp.OneInch) };
         await _floor.AppendAsync(
             Ann,
-            new PartsSeen(tank.Id, [well, new(7, Part.SampleValve)])
-            {
-                Id = NewId(),
-                At = Ago(3),
-            },
+            new PartsSeen(tank.Id, [well, new(7, Part.SampleValve)]) { Id = NewId(), At = Ago(3) },
             new Vented(tank.Id) { Id = NewId(), At = Ago(2) },
             new PartsTakenOff(tank.Id, "Sample valve")
             {

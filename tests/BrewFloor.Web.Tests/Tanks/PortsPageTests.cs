@@ -1,8 +1,10 @@
 using System.Net;
+using System.Text.Json.Nodes;
 using BrewFloor.Brewing.Tanks;
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Store.Log;
+using BrewFloor.Web.Tests.Api;
 
 namespace BrewFloor.Web.Tests.Tanks;
 
@@ -157,4 +159,41 @@ public sealed class PortsPageTests(FloorApp app) : IClassFixture<FloorApp>
         await brewer.SendFormAsync("/tanks/PF/ports", "ports", ("port.1.gone", "true"));
         Assert.Empty((await ThingAsync("PF")).Ports);
     }
+
+    [Fact]
+    public async Task A_program_puts_a_part_on_and_reads_how_it_fits()
+    {
+        await app.TankAsync("PG");
+        await app.As(Role.Brewer).SendFormAsync("/tanks/PG/ports", "ports", Manway);
+        var program = await app.WithTokenAsync("read", "log");
+        JsonObject Gauge(string clamp) =>
+            new()
+            {
+                ["id"] = Talk.NewId(),
+                ["kind"] = "refitted",
+                ["tank"] = "PG",
+                ["parts"] = "Gauge",
+                ["fitted"] = new JsonArray(
+                    new JsonObject
+                    {
+                        ["port"] = 1,
+                        ["part"] = "gauge",
+                        ["clamp"] = clamp,
+                    }
+                ),
+            };
+
+        var refused = await (await program.SendAsync(Gauge("two-inch"))).HearAsync(HttpStatusCode.UnprocessableEntity);
+        Assert.Equal("clamps-apart", refused["objections"]![0].Text("code"));
+        Assert.Equal(64, refused["objections"]![0]!["numbers"]!["other_mm"]!.GetValue<double>());
+
+        await (await program.SendAsync(Gauge("dn65"))).HearAsync(HttpStatusCode.OK);
+        var tank = await program.ReadAsync("/tanks/PG");
+        Assert.Equal("three-inch", tank["ports"]![0].Text("clamp"));
+        Assert.Equal("gauge", tank["state"]!["fitted"]![0].Text("part"));
+        var fit = tank["fits"]![0]!;
+        Assert.Equal(("step", 72.9, 66), (fit.Text("fit"), Mm(fit["one"]), Mm(fit["other"])));
+    }
+
+    private static double Mm(JsonNode? quantity) => quantity!["value"]!.GetValue<double>();
 }
