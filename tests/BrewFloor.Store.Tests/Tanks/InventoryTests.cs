@@ -1,10 +1,10 @@
 using BrewFloor.Brewing.Tanks;
 using BrewFloor.Domain.Tanks;
-using BrewFloor.Store.Log;
 using BrewFloor.Store.Tanks;
 using BrewFloor.Store.Tests.Postgres;
 using UnitsNet;
 using static BrewFloor.Store.Tests.Postgres.FreshFloor;
+using EntryJson = BrewFloor.Store.Log.EntryJson;
 
 namespace BrewFloor.Store.Tests.Tanks;
 
@@ -49,7 +49,7 @@ public sealed class InventoryTests(TestServer server) : IAsyncLifetime
         var tank = ATank(NewId(), "s2", 60) with { Ports = [manway, sample] };
         await _floor.Inventory.AddAsync(tank, Ben, Stop);
         Fitting well = new(1, Part.Thermowell) { Clamp = Clamp.OneInch, Through = new(Clamp.ThreeInch, Clamp.OneInch) };
-        await _floor.AppendAsync(
+        var sent = await _floor.SendAsync(
             Ann,
             new PartsSeen(tank.Id, [well, new(7, Part.SampleValve)]) { Id = NewId(), At = Ago(3) },
             new Vented(tank.Id) { Id = NewId(), At = Ago(2) },
@@ -61,6 +61,7 @@ public sealed class InventoryTests(TestServer server) : IAsyncLifetime
             }
         );
 
+        Assert.IsType<Store.Log.Appended.Stored>(sent);
         var (stored, state) = Assert.Single((await _floor.Reader.TankAsync("S2", Stop))!.Floor.Tanks);
         Assert.Equal([manway, sample], stored.Ports);
         Assert.Equal([well], state.Fitted);

@@ -130,11 +130,10 @@ public sealed class PortsPageTests(FloorApp app) : IClassFixture<FloorApp>
             [.. well, ("fitted.0.through-port", "ThreeInch"), ("fitted.0.through-part", "OneAndAHalfInch")]
         );
         Assert.Equal(HttpStatusCode.Found, stored.StatusCode);
-        var page = await brewer.PageAsync("/tanks/PE");
-        Assert.Contains(
-            "Thermowell, 1 1/2 in through a reducer 3 in to 1 1/2 in Flush",
-            page.QuerySelector("#ports").Words(),
-            StringComparison.Ordinal
+        var row = (await brewer.PageAsync("/tanks/PE")).QuerySelector("#ports tbody tr");
+        Assert.Equal(
+            ["1", "ManwayLid, 3 in", "Thermowell, 1 1/2 inthrough a reducer 3 in to 1 1/2 in", "Flush"], // a line break each
+            row!.Children.Select(cell => cell.Words())
         );
     }
 
