@@ -6,6 +6,7 @@ using BrewFloor.Store.Jobs;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.People;
 using BrewFloor.Store.PrivateServer;
+using BrewFloor.Store.Spreadsheets;
 using BrewFloor.Store.Tanks;
 using BrewFloor.Store.Yeast;
 using Microsoft.EntityFrameworkCore;
@@ -49,7 +50,10 @@ public static class StoreSetup
             .AddSingleton<Sessions>()
             .AddSingleton<Invites>()
             .AddSingleton<Passkeys>()
-            .AddSingleton<SecurityBook>();
+            .AddSingleton<SecurityBook>()
+            .AddSingleton<SpreadsheetBook>()
+            .AddSingleton<SpreadsheetImport>()
+            .AddSingleton<SpreadsheetUndo>();
 
     /// <summary>A pool whose statements are prepared once and then reused.</summary>
     public static NpgsqlDataSource DataSource(string connection) =>

@@ -23,6 +23,7 @@ internal static class ExportedTables
         "seen_afterwards",
         "tank_occupancies",
         "jobs",
+        "spreadsheets",
     ];
 
     /// <summary>Folded anew; keys that open doors; and what belongs to the place, not to the floor.</summary>

@@ -15,15 +15,21 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
 
     private readonly KindsStored _kinds = new();
 
-    public async Task<Appended> AppendAsync(LogRequest request, CancellationToken stop)
+    public Task<Appended> AppendAsync(LogRequest request, CancellationToken stop) =>
+        AppendAsync(request, beside: null, stop);
+
+    /// <summary>"May I?": what the floor says to each entry, with nothing locked and nothing stored.</summary>
+    public Task<Checked> CheckAsync(LogRequest request, CancellationToken stop) => CheckAsync(request, null, stop);
+
+    internal async Task<Appended> AppendAsync(LogRequest request, Beside? beside, CancellationToken stop)
     {
-        HashSet<Subject> also = [];
+        HashSet<Subject> also = [.. beside?.Subjects ?? []];
         var since = Stopwatch.GetTimestamp();
         for (var attempt = 1; ; )
         {
             try
             {
-                if (await TryAppendAsync(request, also, stop) is { } appended)
+                if (await TryAppendAsync(request, beside, also, stop) is { } appended)
                 {
                     LogMeter.Count(appended, request.Entries.Select(sent => EntryKinds.NameOf(sent.Entry)), since);
                     return appended;
@@ -39,8 +45,7 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
         }
     }
 
-    /// <summary>"May I?": what the floor says to each entry, with nothing locked and nothing stored.</summary>
-    public async Task<Checked> CheckAsync(LogRequest request, CancellationToken stop)
+    internal async Task<Checked> CheckAsync(LogRequest request, Beside? beside, CancellationToken stop)
     {
         HashSet<Subject> also = [];
         while (true)
@@ -51,6 +56,7 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
                 stop
             );
             var session = await Session.OpenAsync(connection, request, also, rules, Locks.None, stop);
+            session?.Welcome(beside);
             if (session is { Conflict: null } && await session.HearAsync(stop))
             {
                 return new(Conflict: null, [.. session.Entries.Select(e => new Judged(e.Entry.Id, e.Verdict))]);
@@ -63,7 +69,12 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
         }
     }
 
-    private async Task<Appended?> TryAppendAsync(LogRequest request, HashSet<Subject> also, CancellationToken stop)
+    private async Task<Appended?> TryAppendAsync(
+        LogRequest request,
+        Beside? beside,
+        HashSet<Subject> also,
+        CancellationToken stop
+    )
     {
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var transaction = await connection.BeginTransactionAsync(stop);
@@ -76,6 +87,12 @@ public sealed class FloorLog(NpgsqlDataSource database, RulesOnHand rules)
         if (session.Conflict is { } taken)
         {
             return new Appended.Conflict(taken);
+        }
+
+        session.Welcome(beside);
+        if (beside is not null && !await beside.WriteAsync(connection, session.Opened, stop))
+        {
+            return new Appended.Withheld();
         }
 
         if (!await session.HearAsync(stop))

@@ -52,4 +52,7 @@ public abstract record Appended
 
     /// <summary>This id already stands for something else.</summary>
     public sealed record Conflict(Guid Id) : Appended;
+
+    /// <summary>What was to be written beside the entries said no: nothing was written.</summary>
+    internal sealed record Withheld : Appended;
 }

@@ -75,6 +75,15 @@ internal sealed class Session
         return moved.Length > 0 && session.Conflict is null ? null : session;
     }
 
+    /// <summary>Tanks that come into being beside the entries are among the things they are judged by.</summary>
+    public void Welcome(Beside? beside)
+    {
+        foreach (var tank in beside?.Tanks ?? [])
+        {
+            Opened.Things.Add(tank);
+        }
+    }
+
     /// <summary>Judges every entry that isn't in the log yet.</summary>
     /// <returns>False: it reached subjects that aren't locked; they are added to the set for the next time.</returns>
     public async Task<bool> HearAsync(CancellationToken stop)

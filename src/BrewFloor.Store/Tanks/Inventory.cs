@@ -28,6 +28,8 @@ public sealed record Change<T>(T Thing, DateTimeOffset At, Guid By);
 /// <summary>The tanks of the house: added, changed, retired; never deleted, and no code is used twice.</summary>
 public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
 {
+    internal const string Joins = "INSERT INTO tanks (id, code, version, thing) VALUES ($1, $2, 1, $3)";
+
     private readonly ThingEdit _edit = new(database, rules);
 
     /// <summary>A code as it is stored: what somebody types in small letters is the same code.</summary>
@@ -48,7 +50,7 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
             await using var batch = connection.CreateBatch();
             var thing = FloorJson.Of(tank);
             batch.Add(
-                "INSERT INTO tanks (id, code, version, thing) VALUES ($1, $2, 1, $3)",
+                Joins,
                 tank.Id,
                 tank.Code,
                 Statements.Jsonb(thing)
