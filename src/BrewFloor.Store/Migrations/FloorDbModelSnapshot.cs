@@ -993,6 +993,86 @@ namespace BrewFloor.Store.Migrations
                         });
                 });
 
+            modelBuilder.Entity("BrewFloor.Store.Spreadsheets.SpreadsheetRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Cells")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("cells");
+
+                    b.PrimitiveCollection<Guid[]>("Entries")
+                        .IsRequired()
+                        .HasColumnType("uuid[]")
+                        .HasColumnName("entries");
+
+                    b.Property<DateTimeOffset?>("ImportedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("imported_at");
+
+                    b.Property<Guid?>("ImportedBy")
+                        .HasColumnType("uuid")
+                        .HasColumnName("imported_by");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Matching")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("matching");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("name");
+
+                    b.PrimitiveCollection<Guid[]>("Others")
+                        .IsRequired()
+                        .HasColumnType("uuid[]")
+                        .HasColumnName("others");
+
+                    b.PrimitiveCollection<Guid[]>("Tanks")
+                        .IsRequired()
+                        .HasColumnType("uuid[]")
+                        .HasColumnName("tanks");
+
+                    b.Property<DateTimeOffset?>("UndoneAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("undone_at");
+
+                    b.Property<Guid?>("UndoneBy")
+                        .HasColumnType("uuid")
+                        .HasColumnName("undone_by");
+
+                    b.Property<DateTimeOffset>("UploadedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("uploaded_at");
+
+                    b.Property<Guid>("UploadedBy")
+                        .HasColumnType("uuid")
+                        .HasColumnName("uploaded_by");
+
+                    b.HasKey("Id")
+                        .HasName("pk_spreadsheets");
+
+                    b.HasIndex("UploadedAt")
+                        .HasDatabaseName("ix_spreadsheets_uploaded_at");
+
+                    b.ToTable("spreadsheets", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_spreadsheets_kind_is_known", "kind IN ('tanks', 'batches', 'cultures')");
+
+                            t.HasCheckConstraint("ck_spreadsheets_what_is_imported_says_by_whom", "(imported_at IS NULL) = (imported_by IS NULL)");
+
+                            t.HasCheckConstraint("ck_spreadsheets_what_is_undone_was_imported", "undone_at IS NULL OR imported_at IS NOT NULL");
+                        });
+                });
+
             modelBuilder.Entity("BrewFloor.Store.Tanks.TankOccupancyRow", b =>
                 {
                     b.Property<long>("Id")

@@ -1,7 +1,6 @@
 using BrewFloor.Domain;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
-using BrewFloor.Domain.Tanks;
 using BrewFloor.Store.Log;
 using Npgsql;
 

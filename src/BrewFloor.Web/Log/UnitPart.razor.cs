@@ -37,7 +37,7 @@ public sealed partial class UnitPart(Wording wording)
             _ => null,
         };
 
-    private static IReadOnlyList<string> SymbolsOf(Measure measure) =>
+    internal static IReadOnlyList<string> SymbolsOf(Measure measure) =>
         measure switch
         {
             Measure.Volume => ["L", "hL", "gal", "bbl", "mL"],
