@@ -28,14 +28,27 @@ internal static class FailurePages
     /// <summary>A form larger than the server takes is answered before anybody tries to read it.</summary>
     /// <param name="largest">In bytes.</param>
     /// <param name="butFor">Where a file of any size is taken.</param>
-    public static IApplicationBuilder UseLargestForm(this IApplicationBuilder app, long largest, string butFor) =>
+    /// <param name="files">Where a form with a file is taken, and how large.</param>
+    public static IApplicationBuilder UseLargestForm(
+        this IApplicationBuilder app,
+        long largest,
+        string butFor,
+        (string Address, long Largest) files
+    ) =>
         app.Use(
             async (context, next) =>
             {
+                var most = largest;
+                if (HttpMethods.IsPost(context.Request.Method) && context.Request.Path == files.Address)
+                {
+                    most = files.Largest;
+                    Take(context, most);
+                }
+
                 if (
                     !HttpMethods.IsPost(context.Request.Method)
                     || context.Request.ContentLength is not { } length
-                    || length <= largest
+                    || length <= most
                     || context.Request.Path == butFor
                 )
                 {
@@ -51,13 +64,19 @@ internal static class FailurePages
     // Who is cut off while sending sees a broken line instead of the answer: what is not much too large is let come to its end.
     private static async Task HearOutAsync(HttpContext context, long length)
     {
-        if (
-            length <= MostHeardOut
-            && context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit
-        )
+        if (length <= MostHeardOut && Take(context, MostHeardOut))
         {
-            limit.MaxRequestBodySize = MostHeardOut;
             await context.Request.Body.CopyToAsync(Stream.Null, context.RequestAborted);
         }
+    }
+    private static bool Take(HttpContext context, long most)
+    {
+        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is not { IsReadOnly: false } limit)
+        {
+            return false;
+        }
+
+        limit.MaxRequestBodySize = most;
+        return true;
     }
 }

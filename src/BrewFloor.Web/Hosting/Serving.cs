@@ -8,6 +8,7 @@ using BrewFloor.Web.Jobs;
 using BrewFloor.Web.Live;
 using BrewFloor.Web.PrivateServer;
 using BrewFloor.Web.Shell;
+using BrewFloor.Web.Spreadsheets;
 using BrewFloor.Web.Tanks;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 
@@ -93,6 +94,7 @@ public static class Serving
         builder.Services.AddHostedService<SecurityKeeping>();
         builder.Services.AddShell();
         builder.Services.AddFloorPages();
+        builder.Services.AddImport();
         builder.Services.AddBackups(builder.Configuration);
         builder.Services.AddDoctor();
         builder.Services.AddFloorApi();
@@ -115,7 +117,7 @@ public static class Serving
         app.UseLookedAt();
         app.UseApiProblems();
         app.UseNoCrossSite();
-        app.UseLargestForm(LargestBody, butFor: RestoreUpload.Address);
+        app.UseLargestForm(LargestBody, butFor: RestoreUpload.Address, ImportSetup.Upload);
         app.UsePaces();
         app.UseFloorAway();
         app.UseRouting();
@@ -134,6 +136,7 @@ public static class Serving
         app.MapLive();
         app.MapJobs();
         app.MapFind();
+        app.MapTemplates();
         app.MapFloorApi();
         app.MapRazorComponents<App>();
     }

@@ -21,15 +21,10 @@ internal sealed partial class ColumnGuess(SheetTable table, SheetFields fields)
         return new(columns, new Dictionary<string, string>(StringComparer.Ordinal));
     }
 
-    private ColumnMatch One(int column, Func<Measure, string?> own)
+    /// <summary>What goes with a field that somebody chose: the unit that the header names, the order its dates are in.</summary>
+    public ColumnMatch For(Field field, int column, Func<Measure, string?> own)
     {
-        var header = table.At(table.Header, column).Text;
-        var (name, unit) = Parted(header);
-        if (FieldOf(name) is not { } field || !_taken.Add(field.Name))
-        {
-            return ColumnMatch.None;
-        }
-
+        var (_, unit) = Parted(table.At(table.Header, column).Text);
         return field switch
         {
             QuantityField quantity => new(field.Name, UnitOf(quantity, unit, column, own)),
@@ -37,6 +32,11 @@ internal sealed partial class ColumnGuess(SheetTable table, SheetFields fields)
             _ => new(field.Name),
         };
     }
+
+    private ColumnMatch One(int column, Func<Measure, string?> own) =>
+        FieldOf(Parted(table.At(table.Header, column).Text).Name) is { } field && _taken.Add(field.Name)
+            ? For(field, column, own)
+            : ColumnMatch.None;
 
     // The form's own word before any other's; of two fields that are called alike, the first that is free.
     private Field? FieldOf(string header)

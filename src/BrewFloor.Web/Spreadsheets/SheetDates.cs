@@ -4,7 +4,7 @@ using System.Text.RegularExpressions;
 namespace BrewFloor.Web.Spreadsheets;
 
 /// <summary>In which order a date is written; between its numbers stands a point, a hyphen or a stroke.</summary>
-internal enum DateOrder
+public enum DateOrder
 {
     YearMonthDay,
     DayMonthYear,

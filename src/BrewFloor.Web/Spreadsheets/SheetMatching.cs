@@ -6,14 +6,14 @@ namespace BrewFloor.Web.Spreadsheets;
 /// <param name="Field">The name of the field; null: the column is left out.</param>
 /// <param name="Unit">The symbol; null: none, or none chosen yet.</param>
 /// <param name="Dates">Of dates that are written as text.</param>
-internal sealed record ColumnMatch(string? Field, string? Unit = null, DateOrder? Dates = null)
+public sealed record ColumnMatch(string? Field, string? Unit = null, DateOrder? Dates = null)
 {
     public static readonly ColumnMatch None = new(Field: null);
 }
 
 /// <summary>What the columns mean, one after the other, and what is the same for every row.</summary>
 /// <param name="Everywhere">By the name of a field that no column has; a quantity's unit under <c>NAME.unit</c>.</param>
-internal sealed record SheetMatching(
+public sealed record SheetMatching(
     IReadOnlyList<ColumnMatch> Columns,
     IReadOnlyDictionary<string, string> Everywhere
 )

@@ -6,7 +6,7 @@ namespace BrewFloor.Web.Spreadsheets;
 /// <summary>What stands in a cell: text as it stands there, or a day (with a time) where the spreadsheet itself says that it is one.</summary>
 /// <param name="Text">Trimmed; a number with a point and without an exponent.</param>
 /// <param name="On">Of a true date.</param>
-internal readonly record struct SheetCell(string Text, DateTime? On = null)
+public readonly record struct SheetCell(string Text, DateTime? On = null)
 {
     private const string Minute = "yyyy-MM-dd'T'HH:mm:ss";
 
@@ -39,10 +39,10 @@ internal readonly record struct SheetCell(string Text, DateTime? On = null)
 /// <param name="IsWestern">Not UTF-8: taken for Windows-1252.</param>
 /// <param name="Sheet">Of several sheets, the one that was read.</param>
 /// <param name="Separator">Of a text file.</param>
-internal sealed record SheetNotes(bool IsWestern, string? Sheet, string? Separator);
+public sealed record SheetNotes(bool IsWestern, string? Sheet, string? Separator);
 
 /// <summary>A spreadsheet as rows of cells. A row's number is its place plus one, as the spreadsheet counts them.</summary>
-internal sealed record SheetTable(IReadOnlyList<IReadOnlyList<SheetCell>> Rows, SheetNotes Notes)
+public sealed record SheetTable(IReadOnlyList<IReadOnlyList<SheetCell>> Rows, SheetNotes Notes)
 {
     /// <summary>The line with the names of the columns: the first with more than one cell, else the first with any.</summary>
     public int Header

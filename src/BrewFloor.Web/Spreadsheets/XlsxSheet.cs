@@ -103,17 +103,15 @@ internal static class XlsxSheet
         Enumerable.Range(0, row.FieldCount).Select(column => Cell(row, column));
 
     private static SheetCell Cell(IExcelDataReader row, int column) =>
-        row.GetCellError(column) is { } error
-            ? new($"#{error}")
-            : row.GetValue(column) switch
-            {
-                null => new(""),
-                DateTime on => SheetCell.Of(on),
-                string text => new(Plain(text)),
-                double number => new(Number(number)),
-                IFormattable other => new(other.ToString(null, CultureInfo.InvariantCulture)),
-                var flag => new(flag.ToString() ?? ""),
-            };
+        row.GetValue(column) switch
+        {
+            null => new(""),
+            DateTime on => SheetCell.Of(on),
+            string text => new(Plain(text)),
+            double number => new(Number(number)),
+            IFormattable other => new(other.ToString(null, CultureInfo.InvariantCulture)),
+            var flag => new(flag.ToString() ?? ""),
+        };
 
     // As precise as anybody measures; 0.1 + 0.2 is 0.3 again.
     private static string Number(double number) =>

@@ -50,6 +50,9 @@ public sealed class CheckConstraintTests(TestServer server) : IAsyncLifetime
         ["ck_site_address_opens_in_a_browser"] = "UPDATE site SET address = 'floor.example'",
         ["ck_site_altitude_is_on_earth"] = "UPDATE site SET altitude_m = 9000",
         ["ck_site_is_one"] = "INSERT INTO site SELECT 2, name, zone, altitude_m, version FROM site",
+        ["ck_spreadsheets_kind_is_known"] = ASheet("'kegs', NULL, NULL, NULL"),
+        ["ck_spreadsheets_what_is_imported_says_by_whom"] = ASheet("'tanks', now(), NULL, NULL"),
+        ["ck_spreadsheets_what_is_undone_was_imported"] = ASheet("'tanks', NULL, NULL, now()"),
         ["ck_tanks_code_is_typed"] =
             """UPDATE tanks SET code = 'k 3', thing = jsonb_set(thing, '{code}', '"k 3"') WHERE code = 'K3'""",
         ["ck_tanks_thing_is_the_tank"] = "UPDATE tanks SET code = 'K4' WHERE code = 'K3'",
@@ -94,6 +97,12 @@ public sealed class CheckConstraintTests(TestServer server) : IAsyncLifetime
         (await _floor.InsistAsync(Ann, Fill(K3, batch, at: Ago(3)))).Stored();
         (await _floor.InsistAsync(Ann, new Emptied(K3, batch, Litres(1)) { Id = NewId(), At = Ago(2) })).Stored();
     }
+
+    private static string ASheet(string values) =>
+        $$"""
+            INSERT INTO spreadsheets (id, name, uploaded_by, uploaded_at, entries, tanks, others, kind, imported_at, imported_by, undone_at)
+            VALUES (gen_random_uuid(), 'a', gen_random_uuid(), now(), '{}', '{}', '{}', {{values}})
+            """;
 
     // A copy of a row with something else in it.
     private static string Another(string table, string changes) =>

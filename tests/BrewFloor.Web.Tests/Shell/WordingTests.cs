@@ -58,6 +58,9 @@ public partial class WordingTests
         ["forecast-on-"] = Enum.GetNames<OutlookBasis>(),
         ["restore-said-"] = [.. SetupRestorePage.Codes, "other"],
         ["doctor-says-"] = FindingCodes,
+        ["import-kind-"] = Enum.GetNames<Store.Spreadsheets.SheetKind>(),
+        ["import-order-"] = Enum.GetNames<Web.Spreadsheets.DateOrder>(),
+        ["import-fate-"] = Enum.GetNames<Web.Spreadsheets.Fate>(),
     };
 
     // Codes of findings are words with a hyphen; this one is a thing that is looked at.
