@@ -28,27 +28,34 @@ namespace BrewFloor.Store.Migrations
                     tanks = table.Column<Guid[]>(type: "uuid[]", nullable: false),
                     others = table.Column<Guid[]>(type: "uuid[]", nullable: false),
                     undone_at = table.Column<DateTimeOffset>(type: "timestamp with time zone", nullable: true),
-                    undone_by = table.Column<Guid>(type: "uuid", nullable: true)
+                    undone_by = table.Column<Guid>(type: "uuid", nullable: true),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("pk_spreadsheets", x => x.id);
                     table.CheckConstraint("ck_spreadsheets_kind_is_known", "kind IN ('tanks', 'batches', 'cultures')");
-                    table.CheckConstraint("ck_spreadsheets_what_is_imported_says_by_whom", "(imported_at IS NULL) = (imported_by IS NULL)");
-                    table.CheckConstraint("ck_spreadsheets_what_is_undone_was_imported", "undone_at IS NULL OR imported_at IS NOT NULL");
-                });
+                    table.CheckConstraint(
+                        "ck_spreadsheets_what_is_imported_says_by_whom",
+                        "(imported_at IS NULL) = (imported_by IS NULL)"
+                    );
+                    table.CheckConstraint(
+                        "ck_spreadsheets_what_is_undone_was_imported",
+                        "undone_at IS NULL OR imported_at IS NOT NULL"
+                    );
+                }
+            );
 
             migrationBuilder.CreateIndex(
                 name: "ix_spreadsheets_uploaded_at",
                 table: "spreadsheets",
-                column: "uploaded_at");
+                column: "uploaded_at"
+            );
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropTable(
-                name: "spreadsheets");
+            migrationBuilder.DropTable(name: "spreadsheets");
         }
     }
 }

@@ -59,8 +59,7 @@ public sealed class SpreadsheetImport(NpgsqlDataSource database, FloorLog log)
         }
 
         var heard = await log.CheckAsync(Request(brought, by), Beside.Seen(brought.Tanks), stop);
-        return
-            heard.Conflict is not null ? new Imported.Overtaken()
+        return heard.Conflict is not null ? new Imported.Overtaken()
             : heard.Judged.All(judged => judged.Verdict.Allows(Answer.None)) ? new Imported.Done(Again: false)
             : new Imported.Refused([.. heard.Judged.Where(judged => !judged.Verdict.Allows(Answer.None))]);
     }

@@ -49,10 +49,7 @@ internal sealed class SpreadsheetMapping : IEntityTypeConfiguration<SpreadsheetR
             "spreadsheets",
             table =>
             {
-                table.HasCheckConstraint(
-                    "ck_spreadsheets_kind_is_known",
-                    "kind IN ('tanks', 'batches', 'cultures')"
-                );
+                table.HasCheckConstraint("ck_spreadsheets_kind_is_known", "kind IN ('tanks', 'batches', 'cultures')");
                 table.HasCheckConstraint(
                     "ck_spreadsheets_what_is_imported_says_by_whom",
                     "(imported_at IS NULL) = (imported_by IS NULL)"

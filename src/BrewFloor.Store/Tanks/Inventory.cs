@@ -49,12 +49,7 @@ public sealed class Inventory(NpgsqlDataSource database, RulesOnHand rules)
             await using var connection = await database.OpenConnectionAsync(stop);
             await using var batch = connection.CreateBatch();
             var thing = FloorJson.Of(tank);
-            batch.Add(
-                Joins,
-                tank.Id,
-                tank.Code,
-                Statements.Jsonb(thing)
-            );
+            batch.Add(Joins, tank.Id, tank.Code, Statements.Jsonb(thing));
             ThingEdit.Record(batch, Subject.Tank(tank.Id), 1, by, thing);
             await batch.ExecuteNonQueryAsync(stop);
             return new Edited.Done(1);

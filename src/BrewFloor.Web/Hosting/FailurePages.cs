@@ -69,6 +69,7 @@ internal static class FailurePages
             await context.Request.Body.CopyToAsync(Stream.Null, context.RequestAborted);
         }
     }
+
     private static bool Take(HttpContext context, long most)
     {
         if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is not { IsReadOnly: false } limit)

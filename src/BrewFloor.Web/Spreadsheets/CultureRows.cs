@@ -65,8 +65,14 @@ internal sealed class CultureRows : SheetRows
             Figures = Shown(yeast, amount, generation, isFresh, words),
         };
         return floor.TakeJar(Likeness(yeast.Strain, yeast.Kind, yeast.UseBy, generation, amount))
-            ? read with { AlreadyThere = words["import-culture-there", new Number("strain", yeast.Strain)] }
-            : read with { Entries = [Found(row, yeast, amount, isFresh ? null : generation, words)] };
+            ? read with
+            {
+                AlreadyThere = words["import-culture-there", new Number("strain", yeast.Strain)],
+            }
+            : read with
+            {
+                Entries = [Found(row, yeast, amount, isFresh ? null : generation, words)],
+            };
     }
 
     /// <summary>What two lots of yeast that are the same lot have alike.</summary>
@@ -99,13 +105,7 @@ internal sealed class CultureRows : SheetRows
         };
     }
 
-    private static string[] Shown(
-        NewCulture yeast,
-        YeastAmount amount,
-        int generation,
-        bool isFresh,
-        Wording words
-    ) =>
+    private static string[] Shown(NewCulture yeast, YeastAmount amount, int generation, bool isFresh, Wording words) =>
         [
             words.Entry($"choice.CultureKind.{yeast.Kind}"),
             words.Figures.Of(amount),

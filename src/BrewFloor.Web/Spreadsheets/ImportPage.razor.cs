@@ -92,7 +92,12 @@ public sealed partial class ImportPage(
         return sheet switch
         {
             { UndoneAt: { } at } => wording["import-line-undone", kind, new("at", at), new("who", Who(sheet.UndoneBy))],
-            { ImportedAt: { } at } => wording["import-line-done", kind, new("at", at), new("who", Who(sheet.ImportedBy))],
+            { ImportedAt: { } at } => wording[
+                "import-line-done",
+                kind,
+                new("at", at),
+                new("who", Who(sheet.ImportedBy))
+            ],
             _ => wording["import-line-open", kind, new("until", sheet.UploadedAt + SpreadsheetBook.Kept)],
         };
     }

@@ -156,7 +156,11 @@ public sealed partial class ImportSheetPage(
             yield break;
         }
 
-        yield return wording["import-header", new("row", _table.Header + 1), new("rows", _table.Rows.Count - _table.Header - 1)];
+        yield return wording[
+            "import-header",
+            new("row", _table.Header + 1),
+            new("rows", _table.Rows.Count - _table.Header - 1)
+        ];
         if (_table.Notes.IsWestern)
         {
             yield return wording["import-western"];

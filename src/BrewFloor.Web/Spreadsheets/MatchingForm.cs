@@ -66,9 +66,10 @@ internal sealed class MatchingForm(IFormCollection form, SheetTable table, Sheet
 
         var guessed = guess.For(field, column, own);
         var unit = field is QuantityField quantity ? SheetUnits.Of(Text(Of(column, "unit")), quantity.Measure) : null;
-        var order = Enum.TryParse<DateOrder>(Text(Of(column, "dates")), out var dates) && Enum.IsDefined(dates)
-            ? dates
-            : (DateOrder?)null;
+        var order =
+            Enum.TryParse<DateOrder>(Text(Of(column, "dates")), out var dates) && Enum.IsDefined(dates)
+                ? dates
+                : (DateOrder?)null;
         return new(field.Name, unit ?? guessed.Unit, field is DayField or MomentField ? order ?? guessed.Dates : null);
     }
 

@@ -77,7 +77,8 @@ internal sealed partial class RowReading(SheetTable table, SheetMatching matchin
             QuantityField quantity => Quantity(quantity, cell, match),
             ChoiceField choice => Choice(choice, cell),
             FlagField => Flag(cell),
-            DayField => On(cell, match).Select(on => new Posted(on.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))),
+            DayField => On(cell, match)
+                .Select(on => new Posted(on.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))),
             MomentField => On(cell, match).Select(on => new Posted(Moment(on))),
             _ => new Posted(field.Name is "headspace" or "cone-angle" ? cell.Text.TrimEnd('%', '°', ' ') : cell.Text),
         };
@@ -91,8 +92,7 @@ internal sealed partial class RowReading(SheetTable table, SheetMatching matchin
             : (cell.Text, "");
         var unit = written.Length > 0 ? SheetUnits.Of(written, field.Measure) : match.Unit;
         var known = string.Join(", ", UnitPart.SymbolsOf(field.Measure));
-        return
-            unit is not null ? new Posted(number.Trim(), unit)
+        return unit is not null ? new Posted(number.Trim(), unit)
             : written.Length > 0 ? new Refusal("unknown-unit", written, known, "")
             : new Refusal("sheet-no-unit", field.Name, known, "");
     }
@@ -120,8 +120,7 @@ internal sealed partial class RowReading(SheetTable table, SheetMatching matchin
     private static Outcome<Posted> Flag(SheetCell cell)
     {
         var plain = SheetSynonyms.Plain(cell.Text);
-        return
-            SheetSynonyms.Yes.Contains(plain) ? new Posted("true")
+        return SheetSynonyms.Yes.Contains(plain) ? new Posted("true")
             : SheetSynonyms.No.Contains(plain) ? new Posted("")
             : new Refusal("sheet-yes-or-no", cell.Text, "", "");
     }

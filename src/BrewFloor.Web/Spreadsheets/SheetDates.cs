@@ -26,8 +26,7 @@ internal static partial class SheetDates
 
         var isThere = month is >= 1 and <= 12 && day >= 1 && day <= DateTime.DaysInMonth(year, month);
         var clock = Written().Match(text).Groups["clock"].Value;
-        return
-            !isThere ? null
+        return !isThere ? null
             : clock.Length == 0 ? new DateTime(year, month, day, 0, 0, 0, DateTimeKind.Unspecified)
             : TimeOnly.TryParse(clock, CultureInfo.InvariantCulture, out var time)
                 ? new DateOnly(year, month, day).ToDateTime(time)

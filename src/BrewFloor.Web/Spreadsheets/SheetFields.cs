@@ -10,8 +10,11 @@ public sealed class SheetFields
     private const string Alone = "sheet."; // what it is called where it stands alone, without the form around it
     private readonly Wording _wording;
 
-    private SheetFields(Wording wording, IEnumerable<Field> fields) =>
-        (_wording, All) = (wording, [.. fields.Where(field => field is not RowsField).Select(Labelled)]);
+    private SheetFields(Wording wording, IEnumerable<Field> fields)
+    {
+        _wording = wording;
+        All = [.. fields.Where(field => field is not RowsField).Select(Labelled)];
+    }
 
     public IReadOnlyList<Field> All { get; }
 

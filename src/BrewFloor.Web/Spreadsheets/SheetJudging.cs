@@ -78,7 +78,10 @@ public sealed class SheetJudging(Wording wording, FloorReader reader, Spreadshee
             var said = reading.Read(row);
             var read = kind.Read(new(sheet.Id, row + 1, said), met, wording);
             return read is { AlreadyThere: null, CannotBe: null } && !said.IsFine
-                ? read with { CannotBe = string.Join('\n', Wrong(said, row, table, matching, fields)) }
+                ? read with
+                {
+                    CannotBe = string.Join('\n', Wrong(said, row, table, matching, fields)),
+                }
                 : read;
         }
     }

@@ -13,10 +13,7 @@ public sealed record ColumnMatch(string? Field, string? Unit = null, DateOrder? 
 
 /// <summary>What the columns mean, one after the other, and what is the same for every row.</summary>
 /// <param name="Everywhere">By the name of a field that no column has; a quantity's unit under <c>NAME.unit</c>.</param>
-public sealed record SheetMatching(
-    IReadOnlyList<ColumnMatch> Columns,
-    IReadOnlyDictionary<string, string> Everywhere
-)
+public sealed record SheetMatching(IReadOnlyList<ColumnMatch> Columns, IReadOnlyDictionary<string, string> Everywhere)
 {
     /// <summary>The column of a field; -1: none has it.</summary>
     public int ColumnOf(string field) =>

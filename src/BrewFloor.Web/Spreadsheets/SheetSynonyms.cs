@@ -135,7 +135,10 @@ internal static class SheetSynonyms
                 "Running",
                 "running intank infermenter fermenting active conditioning primary secondary lagering crashing carbonating ontap planned"
             ),
-            ("Finished", "finished done packaged complete completed closed archived sold kegged bottled canned discarded")
+            (
+                "Finished",
+                "finished done packaged complete completed closed archived sold kegged bottled canned discarded"
+            )
         ),
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
@@ -160,8 +163,7 @@ internal static class SheetSynonyms
     );
 
     /// <summary>Letters and digits alone, small.</summary>
-    public static string Plain(string text) =>
-        string.Concat(text.Where(char.IsLetterOrDigit)).ToLowerInvariant();
+    public static string Plain(string text) => string.Concat(text.Where(char.IsLetterOrDigit)).ToLowerInvariant();
 
     private static FrozenDictionary<string, string[]> Table(params (string Key, string Words)[] rows) =>
         rows.ToFrozenDictionary(row => row.Key, row => row.Words.Split(' '), StringComparer.Ordinal);

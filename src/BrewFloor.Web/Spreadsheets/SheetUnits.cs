@@ -73,7 +73,8 @@ internal static class SheetUnits
 
     /// <summary>The symbol of a unit as written; null: not one that is known here, or not of this measure.</summary>
     public static string? Of(string written, Measure measure) =>
-        Symbols.TryGetValue(Plain(written), out var symbol) && UnitPart.SymbolsOf(measure).Contains(symbol, StringComparer.Ordinal)
+        Symbols.TryGetValue(Plain(written), out var symbol)
+        && UnitPart.SymbolsOf(measure).Contains(symbol, StringComparer.Ordinal)
             ? symbol
             : null;
 

@@ -52,11 +52,7 @@ internal sealed class TankRows : SheetRows
         var known = floor.Tank(code);
         if (code.Length > 0 && known is { Thing.IsRetired: false })
         {
-            return new(code)
-            {
-                Key = code,
-                AlreadyThere = words["import-tank-there", new Number("tank", code)],
-            };
+            return new(code) { Key = code, AlreadyThere = words["import-tank-there", new Number("tank", code)] };
         }
 
         var again = floor.TakenBack(code);
@@ -79,7 +75,10 @@ internal sealed class TankRows : SheetRows
     }
 
     private static IEnumerable<string> Sizes(Tank tank, Wording words) =>
-        [words["import-working", new Number("volume", tank.Working)], words["import-total", new Number("volume", tank.Total)]];
+        [
+            words["import-working", new Number("volume", tank.Working)],
+            words["import-total", new Number("volume", tank.Total)],
+        ];
 
     private static string[] Shown(Tank tank, Wording words) =>
         [words.Entry($"choice.TankType.{tank.Type}"), .. Sizes(tank, words)];
@@ -88,8 +87,7 @@ internal sealed class TankRows : SheetRows
     private static Field Needed(Field field) =>
         field with
         {
-            IsRequired =
-                field.IsRequired || field.Name is "diameter" or "cylinder-height" or "bottom",
+            IsRequired = field.IsRequired || field.Name is "diameter" or "cylinder-height" or "bottom",
             Start = null,
         };
 

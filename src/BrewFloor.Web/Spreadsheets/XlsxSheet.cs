@@ -62,8 +62,7 @@ internal static class XlsxSheet
         return null;
     }
 
-    private static Refusal TooLarge() =>
-        SheetLimits.TooMany("sheet-unpacks", SheetLimits.Unpacked / (1024 * 1024));
+    private static Refusal TooLarge() => SheetLimits.TooMany("sheet-unpacks", SheetLimits.Unpacked / (1024 * 1024));
 
     private static Outcome<SheetTable> Rows(IExcelDataReader workbook)
     {

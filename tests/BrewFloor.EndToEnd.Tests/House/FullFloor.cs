@@ -6,6 +6,7 @@ using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 using BrewFloor.Store.People;
+using BrewFloor.Store.Spreadsheets;
 using BrewFloor.Store.Tests.Postgres;
 using static BrewFloor.EndToEnd.Tests.House.SomeEntries;
 
@@ -36,6 +37,12 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
     /// <summary>The secret of a link that nobody has used.</summary>
     public string Invite { get; private set; } = "";
 
+    /// <summary>One that is looked at, with a row of every fate.</summary>
+    public Guid Spreadsheet { get; } = Guid.CreateVersion7();
+
+    /// <summary>One that was imported.</summary>
+    public Guid Imported { get; } = Guid.CreateVersion7();
+
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
     public async ValueTask InitializeAsync()
@@ -58,6 +65,7 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
         Codes = [fermenting.Code, finished.Code, bright.Code, plastic.Code, bucket.Code, "NEW"];
         await LookAroundAsync();
         var (owner, now) = (App.Author(FloorApp.Owner).Id, FloorApp.Now);
+        await BringSheetsAsync();
         (_, Invite) = await App.Services.GetRequiredService<Invites>().MakeAsync("Imke", Role.Helper, owner, now, Stop);
     }
 
@@ -112,6 +120,27 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
             OnTheShelf("Peracetic acid, 5 %", ItemKind.Chemical, StockAmount.Of(SomeTanks.Litres(1.2))),
             OnTheShelf("Clamp gasket, 50.5 mm", ItemKind.Part, StockAmount.Of(14)),
         ];
+    private async Task BringSheetsAsync()
+    {
+        var (book, author) = (App.Services.GetRequiredService<SpreadsheetBook>(), App.Author(FloorApp.Owner));
+        const string Cells = """
+            {"western": true, "sheet": "Cellar", "separator": null, "rows": [
+                ["Code", "Type", "Volume (firkin)", "Diameter (mm)", "Height (mm)", "Bottom", "Passivated", "Remark"],
+                ["F1", "unitank", "100", "520", "620", "cone", "01.02.2026", ""],
+                ["S9", "trough", "a lot", "520,5", "620", "cone", "31.02.2026", "by the door"],
+                [],
+                ["S8", "bright", "100 L", "520", "620", "flat", {"on": "2026-03-14T00:00:00"}, ""]]}
+            """;
+        foreach (var id in (Guid[])[Spreadsheet, Imported])
+        {
+            var sheet = new Spreadsheet(id, SheetKind.Tanks, "our cellar.xlsx", author.Id, FloorApp.Now);
+            await book.KeepAsync(sheet with { Cells = Cells }, Stop);
+        }
+
+        var import = App.Services.GetRequiredService<SpreadsheetImport>();
+        var tank = SomeTanks.Bucket(Guid.CreateVersion7(), "SHEET");
+        Assert.IsType<Imported.Done>(await import.ImportAsync(Imported, new([tank], []), author, Stop));
+    }
 
     private async Task LookAroundAsync()
     {

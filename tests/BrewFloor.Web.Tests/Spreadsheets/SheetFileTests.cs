@@ -42,12 +42,14 @@ public class SheetFileTests
     }
 
     [Fact]
-    public void What_looks_like_a_formula_is_text() =>
-        Assert.Equal("=1+1", Read("code,name\nK1,=1+1\n").At(1, 1).Text);
+    public void What_looks_like_a_formula_is_text() => Assert.Equal("=1+1", Read("code,name\nK1,=1+1\n").At(1, 1).Text);
 
     [Fact]
     public void A_mark_at_the_beginning_is_no_part_of_the_first_name() =>
-        Assert.Equal("code", Read([.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes("code,name\nK1,x")]).At(0, 0).Text);
+        Assert.Equal(
+            "code",
+            Read([.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes("code,name\nK1,x")]).At(0, 0).Text
+        );
 
     [Fact]
     public void What_is_not_UTF8_is_read_as_Windows_1252_and_said_to_be()
@@ -90,7 +92,18 @@ public class SheetFileTests
     [Fact]
     public void Of_several_sheets_the_first_with_anything_in_it_is_read_and_named()
     {
-        var table = Read(Workbook.Of([("Cover", []), ("Cellar", [[Workbook.Text("code")], [Workbook.Text("K1")]])]));
+        var table = Read(
+            Workbook.Of([
+                ("Cover", []),
+                (
+                    "Cellar",
+                    [
+                        [Workbook.Text("code")],
+                        [Workbook.Text("K1")],
+                    ]
+                ),
+            ])
+        );
 
         Assert.Equal(("K1", "Cellar"), (table.At(1, 0).Text, table.Notes.Sheet));
     }
@@ -98,7 +111,9 @@ public class SheetFileTests
     [Fact]
     public void What_is_kept_comes_back_as_it_was_read()
     {
-        var table = Read(Workbook.Of([Workbook.Text("code"), Workbook.Text("on")], [Workbook.Text("K1"), Workbook.Day(46095)]));
+        var table = Read(
+            Workbook.Of([Workbook.Text("code"), Workbook.Text("on")], [Workbook.Text("K1"), Workbook.Day(46095)])
+        );
 
         var back = SheetTable.FromJson(table.ToJson());
 
@@ -127,7 +142,10 @@ public class SheetFileTests
         Assert.Equal(SheetLimits.Rows + 1, Read(Lines(SheetLimits.Rows)).Rows.Count);
         Assert.Equal("sheet-columns", Refused(Wide(SheetLimits.Columns + 1)));
         Assert.Equal(SheetLimits.Columns, Read(Wide(SheetLimits.Columns)).Columns);
-        Assert.Equal("sheet-cell-long", Refused(Encoding.UTF8.GetBytes("a,b\n1," + new string('x', SheetLimits.Letters + 1))));
+        Assert.Equal(
+            "sheet-cell-long",
+            Refused(Encoding.UTF8.GetBytes("a,b\n1," + new string('x', SheetLimits.Letters + 1)))
+        );
     }
 
     [Fact]
@@ -175,7 +193,10 @@ public class SheetFileTests
     [Fact]
     public void A_workbook_cut_off_or_spoiled_anywhere_is_read_or_refused_and_never_fails()
     {
-        var whole = Workbook.Of([Workbook.Text("code"), Workbook.Text("on")], [Workbook.Text("K1"), Workbook.Day(46095)]);
+        var whole = Workbook.Of(
+            [Workbook.Text("code"), Workbook.Text("on")],
+            [Workbook.Text("K1"), Workbook.Day(46095)]
+        );
         for (var at = 0; at < whole.Length; at += 7)
         {
             SheetFile.Read(whole.AsMemory(0, at));
