@@ -53,8 +53,7 @@ internal sealed partial class ColumnGuess(SheetTable table, SheetFields fields)
     }
 
     private bool IsCalled(Field field, string plain) =>
-        string.Equals(SheetSynonyms.Plain(field.Name), plain, StringComparison.Ordinal)
-        || string.Equals(SheetSynonyms.Plain(fields.Called(field)), plain, StringComparison.Ordinal);
+        string.Equals(SheetSynonyms.Plain(fields.Called(field)), plain, StringComparison.Ordinal);
 
     // A unit that is written and not known is not replaced by another: somebody has to choose.
     private string? UnitOf(QuantityField field, string unit, int column, Func<Measure, string?> own) =>

@@ -13,7 +13,7 @@ namespace BrewFloor.Web.Tests.Spreadsheets;
 public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
 {
     private const string Head =
-        "Code;Type;Material;Max temp (°C);Volume (L);Diameter (mm);Height (mm);Bottom;State;Closure\n";
+        "Code;Type;Material;Max temp (°C);Volume (L);Diameter (mm);Height (mm);Bottom;Cone angle;State;Closure\n";
 
     [Fact]
     public async Task Tanks_of_a_spreadsheet_are_looked_at_added_once_and_taken_back()
@@ -22,7 +22,7 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
         var path = await BringAsync(brewer, "Tanks", Head + ATank("V1") + ATank("V2", volume: "120,5") + "\n");
 
         var page = await brewer.PageAsync(path);
-        Assert.Equal(["Added", "Added"], Fates(page));
+        HasFates(page, ["Added", "Added"]);
         Assert.Null(await TankAsync("V1"));
         var sends = await Task.WhenAll(
             brewer.SendFormAsync(path, page, "import"),
@@ -46,7 +46,7 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
         Assert.True((await TankAsync("V1"))!.Value.Thing.IsRetired);
 
         var again = await BringAsync(brewer, "Tanks", Head + ATank("V1", volume: "110"));
-        Assert.Equal(["Added"], Fates(await brewer.PageAsync(again)));
+        HasFates(await brewer.PageAsync(again), ["Added"]);
         Assert.Equal(HttpStatusCode.Found, (await brewer.SendFormAsync(again, "import")).StatusCode);
         Assert.Equal(110, (await TankAsync("V1"))!.Value.Thing.Working.Liters);
     }
@@ -69,9 +69,9 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
 
         var page = await brewer.PageAsync(await BringAsync(brewer, "Tanks", text));
 
-        Assert.Equal(
-            ["AlreadyThere", "CannotBe", "CannotBe", "Skipped", "CannotBe", "CannotBe", "CannotBe", "Added"],
-            Fates(page)
+        HasFates(
+            page,
+            ["AlreadyThere", "CannotBe", "CannotBe", "Skipped", "CannotBe", "CannotBe", "CannotBe", "Added"]
         );
         var rows = page.QuerySelectorAll(".fates li").Select(row => row.Words()).ToArray();
         Assert.Contains(
@@ -96,9 +96,9 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
         var path = await BringAsync(
             brewer,
             "Tanks",
-            "Vessel;Volume (gal);Diameter (cm);Height (cm);Bottom\nX1;30;52;62;cone\nX2;30;52;62;cone"
+            "Vessel;Volume (gal);Diameter (cm);Height (cm);Bottom\nX1;30;52;62;flat\nX2;30;52;62;flat"
         );
-        Assert.Equal(["CannotBe", "CannotBe"], Fates(await brewer.PageAsync(path)));
+        HasFates(await brewer.PageAsync(path), ["CannotBe", "CannotBe"]);
 
         var matched = await brewer.SendFormAsync(
             path,
@@ -109,7 +109,7 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
             ("all.highest-cleaning.unit", "°F")
         );
 
-        Assert.Equal(["Added", "Added"], Fates(await matched.PageAsync()));
+        HasFates(await matched.PageAsync(), ["Added", "Added"]);
         Assert.Equal(HttpStatusCode.Found, (await brewer.SendFormAsync(path, "import")).StatusCode);
         var tank = (await TankAsync("X2"))!.Value.Thing;
         Assert.Equal(
@@ -124,11 +124,11 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
     {
         var brewer = app.As(Role.Brewer);
         var path = await BringAsync(brewer, "Cultures", "Beast;Sort;Slurry;Gen\nHouse ale;jar;0,8 L;3");
-        Assert.Equal(["CannotBe"], Fates(await brewer.PageAsync(path)));
+        HasFates(await brewer.PageAsync(path), ["CannotBe"]);
 
         var matched = await brewer.SendFormAsync(path, "match", ("c.0.field", "strain"), ("c.1.field", "kind"));
 
-        Assert.Equal(["Added"], Fates(await matched.PageAsync()));
+        HasFates(await matched.PageAsync(), ["Added"]);
         await brewer.SendFormAsync(path, "import");
         var jars = (await app.Get<FloorReader>().CulturesAsync(FloorApp.Stop)).Floor.Cultures;
         var jar = Assert.Single(jars, culture => culture.Thing.Strain is "House ale");
@@ -142,7 +142,7 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
             "Cultures",
             "Strain;Kind;Slurry;Gen\nhouse ale;slurry;800;3\nHouse ale;slurry;800;3"
         );
-        Assert.Equal(["AlreadyThere", "Added"], Fates(await brewer.PageAsync(same))); // one jar answers for one row
+        HasFates(await brewer.PageAsync(same), ["AlreadyThere", "Added"]); // one jar answers for one row
     }
 
     [Fact]
@@ -162,7 +162,7 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
         var path = await BringAsync(brewer, "Batches", Text);
         var page = await brewer.PageAsync(path);
 
-        Assert.Equal(["Added", "CannotBe", "CannotBe", "CannotBe", "CannotBe"], Fates(page));
+        HasFates(page, ["Added", "CannotBe", "CannotBe", "CannotBe", "CannotBe"]);
         Assert.Contains(
             "There is no such day",
             page.QuerySelectorAll(".fates li")[4].Words(),
@@ -170,16 +170,14 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
         );
         Assert.Equal(HttpStatusCode.Found, (await brewer.SendFormAsync(path, "import")).StatusCode);
         Assert.True((await TankAsync("Y1"))!.Value.State.HoldsBeer);
-        Assert.Equal(
-            ["AlreadyThere"],
-            Fates(
-                await brewer.PageAsync(await BringAsync(brewer, "Batches", "Beer,Tank,Ale or lager\ndunkel,y1,lager"))
-            )
+        HasFates(
+            await brewer.PageAsync(await BringAsync(brewer, "Batches", "Beer,Tank,Ale or lager\ndunkel,y1,lager")),
+            ["AlreadyThere"]
         );
         var full = await brewer.PageAsync(
             await BringAsync(brewer, "Batches", "Beer,Tank,Ale or lager,Volume (L)\nBock,Y1,lager,1\nAlt,Y2,ale,9000")
         );
-        Assert.Equal(["CannotBe", "CannotBe"], Fates(full)); // by the guards of the floor
+        HasFates(full, ["CannotBe", "CannotBe"]); // by the guards of the floor
     }
 
     [Fact]
@@ -193,7 +191,7 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
         var answer = await brewer.SendFormAsync(path, seen, "import");
 
         Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
-        Assert.Equal(["Added", "AlreadyThere"], Fates(await answer.PageAsync()));
+        HasFates(await answer.PageAsync(), ["Added", "AlreadyThere"]);
         Assert.Null(await TankAsync("Z1"));
     }
 
@@ -268,7 +266,7 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
 
         var sent = await SendAsync(brewer, "Tanks", template);
 
-        Assert.Equal(["Added"], Fates(await brewer.PageAsync(sent.Headers.Location!.ToString())));
+        HasFates(await brewer.PageAsync(sent.Headers.Location!.ToString()), ["Added"]);
         Assert.Equal(
             HttpStatusCode.NotFound,
             (await brewer.GetAsync("/import/template/kegs", FloorApp.Stop)).StatusCode
@@ -276,13 +274,17 @@ public sealed class ImportPagesTests(FloorApp app) : IClassFixture<FloorApp>
     }
 
     private static string ATank(string code, string type = "conical", string volume = "120") =>
-        $"{code};{type};stainless;85;{volume};520;620;cone;dirty;vented\n";
+        $"{code};{type};stainless;85;{volume};520;620;cone;60°;dirty;vented\n";
 
     private async Task<(Domain.Tanks.Tank Thing, Domain.Tanks.TankState State)?> TankAsync(string code) =>
         (await app.Get<FloorReader>().TankAsync(code, FloorApp.Stop))?.Floor.Tanks[0];
 
-    private static IEnumerable<string> Fates(IHtmlDocument page) =>
-        page.QuerySelectorAll(".fates li").Select(row => row.GetAttribute("data-fate")!);
+    private static void HasFates(IHtmlDocument page, string[] fates)
+    {
+        var rows = page.QuerySelectorAll(".fates li");
+        var said = string.Join('\n', rows.Select(row => row.Words()));
+        Assert.True(fates.SequenceEqual(rows.Select(row => row.GetAttribute("data-fate")!)), said);
+    }
 
     private static async Task<string> BringAsync(HttpClient browser, string kind, string text)
     {
