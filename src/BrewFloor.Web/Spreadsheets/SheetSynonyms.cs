@@ -27,7 +27,7 @@ internal static class SheetSynonyms
         ("vacuum-relief", "vacuumrelief vacuumreliefvalve vacuumvalve antivacuum"),
         ("loan-from", "loanfrom onloanfrom borrowedfrom"),
         ("loan-until", "loanuntil onloanuntil borroweduntil"),
-        ("diameter", "diameter insidediameter innerdiameter id dia tankdiameter"),
+        ("diameter", "diameter insidediameter innerdiameter innerdia insidedia id dia tankdiameter"),
         ("cylinder-height", "cylinderheight height shellheight straightheight sidewall straightside cylinder"),
         ("bottom", "bottom bottomtype"),
         ("cone-angle", "coneangle angle cone includedangle"),

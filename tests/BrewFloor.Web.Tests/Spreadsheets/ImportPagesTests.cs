@@ -1,6 +1,5 @@
 using System.Net;
 using System.Text;
-using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.People;

@@ -8,6 +8,7 @@ namespace BrewFloor.Web.Tests.Spreadsheets;
 public class SheetFileTests
 {
     private static readonly string[] Two = ["K1", "Größe"];
+    private static readonly string[] Bombs = ["sheet-unpacks", "sheet-unreadable"];
 
     [Theory]
     [InlineData("code,name\nK1,Größe\n")]
@@ -176,7 +177,7 @@ public class SheetFileTests
             }
         }
 
-        Assert.Contains(Refused(bomb), new[] { "sheet-unpacks", "sheet-unreadable" });
+        Assert.Contains(Refused(bomb), Bombs);
     }
 
     [Fact]
