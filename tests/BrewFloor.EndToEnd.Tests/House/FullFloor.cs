@@ -120,6 +120,7 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
             OnTheShelf("Peracetic acid, 5 %", ItemKind.Chemical, StockAmount.Of(SomeTanks.Litres(1.2))),
             OnTheShelf("Clamp gasket, 50.5 mm", ItemKind.Part, StockAmount.Of(14)),
         ];
+
     private async Task BringSheetsAsync()
     {
         var (book, author) = (App.Services.GetRequiredService<SpreadsheetBook>(), App.Author(FloorApp.Owner));

@@ -24,7 +24,10 @@ public sealed class ImportTests(FloorApp floor) : IClassFixture<FloorApp>
     [Theory]
     [InlineData(true, "Q")]
     [InlineData(false, "R")]
-    public async Task Five_tanks_with_one_bad_row_are_matched_looked_at_added_and_taken_back(bool hasScript, string letter)
+    public async Task Five_tanks_with_one_bad_row_are_matched_looked_at_added_and_taken_back(
+        bool hasScript,
+        string letter
+    )
     {
         string[] codes = [.. Enumerable.Range(1, 5).Select(number => letter + number)];
         await using var ben = await floor.VisitAsync(FloorApp.Brewer, Screen.Phone with { HasScript = hasScript });
@@ -68,9 +71,7 @@ public sealed class ImportTests(FloorApp floor) : IClassFixture<FloorApp>
         {
             Name = "our tanks.csv",
             MimeType = "text/csv",
-            Buffer = Encoding.UTF8.GetBytes(
-                string.Join("\r\n", Ours).Replace("%", letter, StringComparison.Ordinal)
-            ),
+            Buffer = Encoding.UTF8.GetBytes(string.Join("\r\n", Ours).Replace("%", letter, StringComparison.Ordinal)),
         };
 
     private async Task<string[]> ThereAsync(string[] codes) =>

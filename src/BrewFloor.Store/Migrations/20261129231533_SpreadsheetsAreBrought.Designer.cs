@@ -13,7 +13,7 @@ using NpgsqlTypes;
 namespace BrewFloor.Store.Migrations
 {
     [DbContext(typeof(FloorDb))]
-    [Migration("20261129215941_SpreadsheetsAreBrought")]
+    [Migration("20261129231533_SpreadsheetsAreBrought")]
     partial class SpreadsheetsAreBrought
     {
         /// <inheritdoc />
@@ -173,6 +173,40 @@ namespace BrewFloor.Store.Migrations
                             t.HasCheckConstraint("ck_site_altitude_is_on_earth", "altitude_m BETWEEN -500 AND 6000");
 
                             t.HasCheckConstraint("ck_site_is_one", "id = 1");
+                        });
+                });
+
+            modelBuilder.Entity("BrewFloor.Store.Items.ItemRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Thing")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("thing");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id")
+                        .HasName("pk_items");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_items_number");
+
+                    b.ToTable("items", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_items_number_is_given", "number > 0");
                         });
                 });
 
