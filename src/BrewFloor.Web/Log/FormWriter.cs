@@ -94,11 +94,7 @@ public static class FormWriter
             case Listed<int> ticked:
                 fields[name] = string.Join(',', ticked);
                 break;
-            case Listed<Used>
-                or Listed<Fitting>
-                or Listed<Containers>
-                or Listed<CulturePitched>
-                or Listed<CutTaken>:
+            case Listed<Used> or Listed<Fitting> or Listed<Containers> or Listed<CulturePitched> or Listed<CutTaken>:
                 WriteRows(fields, name, value, figures);
                 break;
             case NewBatch or NewCulture or NewItem:
