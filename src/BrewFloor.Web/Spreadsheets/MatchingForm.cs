@@ -39,12 +39,10 @@ internal sealed class MatchingForm(IFormCollection form, SheetTable table, Sheet
         var everywhere = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var field in fields.All.Where(field => !taken.Contains(field.Name)))
         {
-            foreach (var name in (string[])[field.Name, field.Name + ".unit"])
+            if (Text(Same + field.Name) is { Length: > 0 and <= LongestText } text)
             {
-                if (Text(Same + name) is { Length: > 0 and <= LongestText } text)
-                {
-                    everywhere[name] = text;
-                }
+                everywhere[field.Name] = text;
+                everywhere[field.Name + ".unit"] = Text(Same + field.Name + ".unit");
             }
         }
 

@@ -45,7 +45,7 @@ public sealed class ImportTests(FloorApp floor) : IClassFixture<FloorApp>
         await ben.SeesAsync("Will be added: 4. Already there: 0. Can't be: 1.");
         await ben.SeesAsync("The working volume must be");
         await ben.ShotIfWantedAsync($"import-matched-{letter}");
-        await Violations.NoneAsync(ben);
+        await LookOverAsync(ben, hasScript);
         Assert.Empty(await ThereAsync(codes));
 
         await ben.PressAsync("Add 4, leave out 1 that can't be");
@@ -63,8 +63,12 @@ public sealed class ImportTests(FloorApp floor) : IClassFixture<FloorApp>
         await ben.PressAsync("Take the whole import back");
         await ben.SeesAsync("Imported and taken back");
         Assert.Empty(await ThereAsync(codes));
-        await Violations.NoneAsync(ben);
+        await LookOverAsync(ben, hasScript);
     }
+
+    // What examines a page is a script itself.
+    private static Task LookOverAsync(Visit ben, bool hasScript) =>
+        hasScript ? Violations.NoneAsync(ben) : Task.CompletedTask;
 
     private static FilePayload File(string letter) =>
         new()
