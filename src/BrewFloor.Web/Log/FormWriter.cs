@@ -155,20 +155,21 @@ public static class FormWriter
                     Write(fields, start + "amount", used.Amount, figures);
                     break;
                 case CutTaken cut:
-                    fields[start + "cut"] = cut.Cut.ToString();
                     fields[$"new.{index}"] = cut.NewCulture.Id.ToString();
-                    fields["strain"] = cut.NewCulture.Strain;
-                    With(fields, start + "volume", cut.Volume.Milliliters, "mL");
-                    if (cut.Density is { } density)
-                    {
-                        fields[start + "density"] = density.GramsPerMilliliter.ToString(
-                            "0.####",
-                            CultureInfo.InvariantCulture
-                        );
-                    }
-
+                    Write(fields, start, cut);
                     break;
             }
+        }
+    }
+
+    private static void Write(Dictionary<string, string> fields, string start, CutTaken cut)
+    {
+        fields[start + "cut"] = cut.Cut.ToString();
+        fields["strain"] = cut.NewCulture.Strain;
+        With(fields, start + "volume", cut.Volume.Milliliters, "mL");
+        if (cut.Density is { } density)
+        {
+            fields[start + "density"] = density.GramsPerMilliliter.ToString("0.####", CultureInfo.InvariantCulture);
         }
     }
 

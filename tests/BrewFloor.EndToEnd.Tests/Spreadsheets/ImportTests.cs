@@ -1,6 +1,5 @@
 using System.Text;
 using BrewFloor.EndToEnd.Tests.House;
-using BrewFloor.Store.Log;
 using Microsoft.Playwright;
 
 namespace BrewFloor.EndToEnd.Tests.Spreadsheets;

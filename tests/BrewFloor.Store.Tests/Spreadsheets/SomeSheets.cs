@@ -1,4 +1,3 @@
-using BrewFloor.Domain;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Tanks;

@@ -1,13 +1,7 @@
-using BrewFloor.Domain;
-using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
-using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
-using BrewFloor.Domain.Yeast;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.Spreadsheets;
-using BrewFloor.Store.Tanks;
-using BrewFloor.Store.Tests.Log;
 using BrewFloor.Store.Tests.Postgres;
 using UnitsNet;
 using static BrewFloor.Store.Tests.Postgres.FreshFloor;

@@ -62,7 +62,9 @@ public sealed partial class WatchTests(FloorApp app, TestServer server) : IClass
             (await lines.ReadToEndAsync(FloorApp.Stop))
                 .Split('\n', StringSplitOptions.RemoveEmptyEntries)
                 .Select(line => JsonNode.Parse(line)!),
-            line => line["RequestId"]?.GetValue<string>() == reference && line["@x"] is not null
+            line =>
+                string.Equals(line["RequestId"]?.GetValue<string>(), reference, StringComparison.Ordinal)
+                && line["@x"] is not null
         );
         Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(file));
     }
@@ -91,6 +93,6 @@ public sealed partial class WatchTests(FloorApp app, TestServer server) : IClass
         return answer.StatusCode;
     }
 
-    [GeneratedRegex("""[0-9A-Z]{13}:[0-9A-F]{8}""")]
+    [GeneratedRegex("[0-9A-Z]{13}:[0-9A-F]{8}", RegexOptions.NonBacktracking)]
     private static partial Regex Reference();
 }
