@@ -278,6 +278,15 @@ internal static class FormCases
     private static Dictionary<string, FormCase> Parts() =>
         new(StringComparer.Ordinal)
         {
+            ["parts-seen"] = new(
+                WithAPort,
+                t => [Found(t, Soil.Clean)],
+                async v =>
+                {
+                    await v.ChooseAsync("Part", "Thermowell");
+                    await v.ChooseAsync("The part's clamp", "1 1/2 in · 50.5 mm");
+                }
+            ),
             ["parts-off"] = new(
                 SomeTanks.Conical,
                 t => [Found(t, Soil.Clean)],
@@ -410,6 +419,12 @@ internal static class FormCases
             {
                 IsAboutItem = true,
             },
+        };
+
+    private static Tank WithAPort(Guid id, string code) =>
+        SomeTanks.Conical(id, code) with
+        {
+            Ports = [new(1, "Thermowell", PortPlace.Side) { Clamp = Brewing.Tanks.Clamp.OneAndAHalfInch }],
         };
 
     private static async Task WashAsync(Visit visit)
