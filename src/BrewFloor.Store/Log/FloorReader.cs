@@ -25,6 +25,10 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
         )
         """;
 
+    private const string CulturesNewestFirst = $"{WasLogged} ORDER BY t.number DESC";
+
+    private const string ItemsByName = $"{WasLogged} ORDER BY lower(t.thing ->> 'name'), t.number";
+
     private static readonly Wanted WholeFloor = new("NOT t.is_retired", InTanks, None, "true");
 
     /// <summary>Every tank in the house, the beer in them, and every open job.</summary>
@@ -89,7 +93,11 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
 
     /// <summary>Every culture that was ever logged, the newest first, and what is due on them.</summary>
     public Task<FloorView> CulturesAsync(CancellationToken stop) =>
-        ViewAsync(new(None, None, $"{WasLogged} ORDER BY t.number DESC", "subject_kind = 'culture'"), stop);
+        ViewAsync(new(None, None, CulturesNewestFirst, "subject_kind = 'culture'"), stop);
+
+    /// <summary>All that a form can choose from a shelf: every culture and everything in stock.</summary>
+    public Task<FloorView> ShelvesAsync(CancellationToken stop) =>
+        ViewAsync(new(None, None, CulturesNewestFirst, None) { Items = ItemsByName }, stop);
 
     /// <summary>A culture, the batches it went into and came from, and what is due on it.</summary>
     /// <returns>Null: there is no such culture.</returns>
@@ -109,13 +117,7 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
 
     /// <summary>Everything in stock that was ever logged, by name, and what is due on it.</summary>
     public Task<FloorView> ItemsAsync(CancellationToken stop) =>
-        ViewAsync(
-            new(None, None, None, "subject_kind = 'item'")
-            {
-                Items = $"{WasLogged} ORDER BY lower(t.thing ->> 'name'), t.number",
-            },
-            stop
-        );
+        ViewAsync(new(None, None, None, "subject_kind = 'item'") { Items = ItemsByName }, stop);
 
     /// <summary>An item, and what is due on it.</summary>
     /// <returns>Null: there is no such item.</returns>

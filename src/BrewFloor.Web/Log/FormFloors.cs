@@ -21,9 +21,9 @@ public sealed class FormFloors(FloorReader reader, Accounts accounts, Wording wo
     public async Task<FormFloor?> LoadAsync(FormPlace place, CancellationToken stop)
     {
         var whole = await reader.FloorAsync(stop);
-        var cultures = (await reader.CulturesAsync(stop)).Floor.Cultures;
-        var stock = (await reader.ItemsAsync(stop)).Floor.Items;
-        return await AtAsync(place, whole, cultures, stock, stop) is { } floor
+        var shelves = (await reader.ShelvesAsync(stop)).Floor;
+        var stock = shelves.Items;
+        return await AtAsync(place, whole, shelves.Cultures, stock, stop) is { } floor
             ? floor with
             {
                 Items = [.. stock.Where(item => !item.Thing.IsNoLongerKept)],
