@@ -74,6 +74,19 @@ internal sealed class ThingEdit(NpgsqlDataSource database, RulesOnHand rules)
         batch.Add("SELECT pg_notify('floor', $1)", $"thing {kind} {subject.Id}");
     }
 
+    /// <summary>A thing's new version, with its line of the history; whoever calls holds the subject's lock.</summary>
+    public static void Store(NpgsqlBatch batch, Subject subject, int version, Author by, string json)
+    {
+        var table = SubjectKinds.InLockOrder.First(kind => kind.Kind == subject.Kind).Table;
+        batch.Add(
+            $"UPDATE {table} SET version = $2, thing = $3 WHERE id = $1",
+            subject.Id,
+            version,
+            Statements.Jsonb(json)
+        );
+        Record(batch, subject, version, by, json);
+    }
+
     private static async Task StoreAsync(
         NpgsqlConnection connection,
         Subject subject,
@@ -82,15 +95,8 @@ internal sealed class ThingEdit(NpgsqlDataSource database, RulesOnHand rules)
         CancellationToken stop
     )
     {
-        var table = SubjectKinds.InLockOrder.First(kind => kind.Kind == subject.Kind).Table;
         await using var batch = connection.CreateBatch();
-        batch.Add(
-            $"UPDATE {table} SET version = $2, thing = $3 WHERE id = $1",
-            subject.Id,
-            renewed.Version,
-            Statements.Jsonb(renewed.Json)
-        );
-        Record(batch, subject, renewed.Version, by, renewed.Json);
+        Store(batch, subject, renewed.Version, by, renewed.Json);
         await batch.ExecuteNonQueryAsync(stop);
     }
 }

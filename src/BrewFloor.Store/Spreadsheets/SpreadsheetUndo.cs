@@ -186,14 +186,7 @@ public sealed class SpreadsheetUndo(NpgsqlDataSource database, FloorLog log)
         {
             var gone = tank with { Version = tank.Version + 1, RetiredOn = opened.Rules.DateOf(opened.Recorded) };
             opened.Things.Add(gone);
-            var thing = FloorJson.Of(gone);
-            batch.Add(
-                "UPDATE tanks SET version = $2, thing = $3 WHERE id = $1",
-                gone.Id,
-                gone.Version,
-                Statements.Jsonb(thing)
-            );
-            ThingEdit.Record(batch, Subject.Tank(gone.Id), gone.Version, by, thing);
+            ThingEdit.Store(batch, Subject.Tank(gone.Id), gone.Version, by, FloorJson.Of(gone));
         }
 
         await batch.ExecuteNonQueryAsync(stop);
