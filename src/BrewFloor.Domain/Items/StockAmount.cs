@@ -10,6 +10,21 @@ public enum StockMeasure
     Volume,
 }
 
+public static class StockMeasures
+{
+    /// <summary>What is counted has no unit of its own; where one must be said, it is this.</summary>
+    public const string Pieces = "pieces";
+
+    /// <summary>The unit in which amounts of it are stored and said: pieces, g or mL.</summary>
+    public static string Unit(this StockMeasure measure) =>
+        measure switch
+        {
+            StockMeasure.Pieces => Pieces,
+            StockMeasure.Mass => "g",
+            _ => "mL",
+        };
+}
+
 /// <summary>How much of an item: pieces, grams or millilitres; one of them, never mixed.</summary>
 public readonly record struct StockAmount
 {
@@ -27,8 +42,6 @@ public readonly record struct StockAmount
     public static StockAmount Of(Mass mass) => new(StockMeasure.Mass, mass.Grams);
 
     public static StockAmount Of(Volume volume) => new(StockMeasure.Volume, volume.Milliliters);
-
-    public static StockAmount Nothing(StockMeasure measure) => new(measure, 0);
 
     /// <exception cref="ArgumentException">They are counted in different measures.</exception>
     public StockAmount And(StockAmount more) => new(Measure, Value + Same(more).Value);

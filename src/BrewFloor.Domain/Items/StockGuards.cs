@@ -21,7 +21,7 @@ internal static class StockGuards
                 "other-measure",
                 new("item", item),
                 new("amount", amount),
-                new("measure", UnitOf(measure))
+                new("measure", measure.Unit())
             );
         }
         else if (!double.IsFinite(amount.Value) || amount.Value < 0 || (amount.IsNothing && !mayBeNothing))
@@ -29,15 +29,6 @@ internal static class StockGuards
             yield return Objection.Impossible("no-amount", new("item", item), new("amount", amount));
         }
     }
-
-    // As on a form: pieces, grams, millilitres.
-    private static string UnitOf(StockMeasure measure) =>
-        measure switch
-        {
-            StockMeasure.Pieces => "pieces",
-            StockMeasure.Mass => "g",
-            _ => "mL",
-        };
 
     /// <summary>Taking some: it must be of the item's measure; more than the books have is a caution, for shelves are miscounted.</summary>
     public static IEnumerable<Objection> Taking((Item Thing, ItemState State) item, StockAmount taken)

@@ -123,7 +123,7 @@ public static class FormWriter
             Length length => (length.As(units.Length), UnitSymbols.Of(units.Length)),
             Mass mass => (mass.Grams, "g"),
             Duration duration => (duration.Minutes, "min"),
-            StockAmount amount => (amount.Value, UnitOf(amount.Measure)),
+            StockAmount amount => (amount.Value, amount.Measure.Unit()),
             _ => null,
         };
 
@@ -185,14 +185,6 @@ public static class FormWriter
 
     private static void Write(Dictionary<string, string> fields, string start, YeastAmount amount) =>
         With(fields, start + (amount.IsMass ? "grams" : "amount"), amount.Value, amount.IsMass ? "g" : "mL");
-
-    private static string UnitOf(StockMeasure measure) =>
-        measure switch
-        {
-            StockMeasure.Pieces => UnitSymbols.Pieces,
-            StockMeasure.Mass => "g",
-            _ => "mL",
-        };
 
     private static void With(Dictionary<string, string> fields, string name, double value, string unit)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using BrewFloor.Domain.Items;
 using UnitsNet.Units;
 
 namespace BrewFloor.Web.Units;
@@ -7,8 +8,8 @@ namespace BrewFloor.Web.Units;
 /// <remarks>UnitsNet's own abbreviations are not used: its "bbl" is the oil barrel, and it writes litres as "l".</remarks>
 public static class UnitSymbols
 {
-    /// <summary>What is counted has no unit of its own; where one must be said, it is this.</summary>
-    public const string Pieces = "pieces";
+    /// <inheritdoc cref="StockMeasures.Pieces"/>
+    public const string Pieces = StockMeasures.Pieces;
 
     public static readonly FrozenDictionary<string, VolumeUnit> Volumes = Table(
         ("L", VolumeUnit.Liter),
