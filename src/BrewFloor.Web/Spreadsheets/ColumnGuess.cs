@@ -75,9 +75,8 @@ internal sealed partial class ColumnGuess(SheetTable table, SheetFields fields)
     }
 
     private IEnumerable<string> Texts(int column) =>
-        Enumerable
-            .Range(table.Header + 1, table.Rows.Count - table.Header - 1)
-            .Select(row => table.At(row, column))
+        table
+            .Below.Select(row => table.At(row, column))
             .Where(cell => !cell.IsEmpty && cell.On is null)
             .Select(cell => cell.Text);
 

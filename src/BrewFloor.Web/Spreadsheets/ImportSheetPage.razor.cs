@@ -42,6 +42,9 @@ public sealed partial class ImportSheetPage(
 
     private int Count => _sheet!.Tanks.Count > 0 ? _sheet.Tanks.Count : _sheet.Others.Count;
 
+    // What the columns mean was just said anew: judged by that, not by what it was before.
+    private bool IsMatched => HttpMethods.IsPost(Http.Request.Method) && !Http.Request.Form.ContainsKey("seal");
+
     private Author Author => Policies.AuthorOf(Http.User);
 
     protected override async Task OnInitializedAsync()
@@ -64,7 +67,7 @@ public sealed partial class ImportSheetPage(
             _matching = sheet.Matching is { } matched
                 ? SheetMatching.FromJson(matched)
                 : Guess().Match(measure => UnitPart.OwnOf(measure, wording.Figures.Units));
-            _run = await JudgeAsync(sheet);
+            _run = IsMatched ? null : await JudgeAsync(sheet);
         }
 
         _sheet = sheet;
@@ -156,11 +159,7 @@ public sealed partial class ImportSheetPage(
             yield break;
         }
 
-        yield return wording[
-            "import-header",
-            new("row", _table.Header + 1),
-            new("rows", _table.Rows.Count - _table.Header - 1)
-        ];
+        yield return wording["import-header", new("row", _table.Header + 1), new("rows", _table.Below.Count())];
         if (_table.Notes.IsWestern)
         {
             yield return wording["import-western"];

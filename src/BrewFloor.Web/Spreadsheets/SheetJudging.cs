@@ -66,7 +66,7 @@ public sealed class SheetJudging(Wording wording, FloorReader reader, Spreadshee
         var times = new SiteTimes(wording.Figures.Zone, clock.GetUtcNow(), wording.Figures.Culture);
         var reading = new RowReading(table, matching, fields, times);
         var rows = new List<(int, RowRead?)>();
-        foreach (var row in Enumerable.Range(table.Header + 1, table.Rows.Count - table.Header - 1))
+        foreach (var row in table.Below)
         {
             rows.Add((row + 1, table.IsEmpty(row) ? null : One(row)));
         }

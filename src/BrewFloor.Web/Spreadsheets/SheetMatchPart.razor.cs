@@ -44,16 +44,14 @@ public sealed partial class SheetMatchPart(Wording wording)
             : wording["import-column", new Number("number", column + 1)];
 
     private bool HasWrittenDates(int column) =>
-        Below().Any(row => Table.At(row, column) is { IsEmpty: false, On: null });
+        Table.Below.Any(row => Table.At(row, column) is { IsEmpty: false, On: null });
 
     private IEnumerable<string> Texts(int column) =>
-        Below()
-            .Select(row => Table.At(row, column).Text)
+        Table
+            .Below.Select(row => Table.At(row, column).Text)
             .Where(text => text.Length > 0)
             .Distinct(StringComparer.Ordinal)
             .Select(text => text.Length > LongestSample ? text[..LongestSample] + "…" : text);
-
-    private IEnumerable<int> Below() => Enumerable.Range(Table.Header + 1, Table.Rows.Count - Table.Header - 1);
 
     private static string Id(int column, string what) => $"c-{column}-{what}";
 }

@@ -45,26 +45,28 @@ public sealed record SheetNotes(bool IsWestern, string? Sheet, string? Separator
 public sealed record SheetTable(IReadOnlyList<IReadOnlyList<SheetCell>> Rows, SheetNotes Notes)
 {
     /// <summary>The line with the names of the columns: the first with more than one cell, else the first with any.</summary>
-    public int Header
-    {
-        get
-        {
-            var at = FirstWith(2);
-            return at >= 0 ? at : Math.Max(0, FirstWith(1));
-        }
-    }
+    public int Header { get; } = HeaderOf(Rows);
 
-    public int Columns => Rows.Max(row => row.Count);
+    public int Columns { get; } = Rows.Max(row => row.Count);
+
+    /// <summary>The places of the rows below the header.</summary>
+    public IEnumerable<int> Below => Enumerable.Range(Header + 1, Rows.Count - Header - 1);
 
     public SheetCell At(int row, int column) => column < Rows[row].Count ? Rows[row][column] : new("");
 
     public bool IsEmpty(int row) => Rows[row].All(cell => cell.IsEmpty);
 
-    private int FirstWith(int cells) =>
-        Rows.Select((row, at) => (row, at))
-            .Where(r => r.row.Count(cell => !cell.IsEmpty) >= cells)
-            .Select(r => r.at)
-            .FirstOrDefault(-1);
+    private static int HeaderOf(IReadOnlyList<IReadOnlyList<SheetCell>> rows)
+    {
+        var at = FirstWith(2);
+        return at >= 0 ? at : Math.Max(0, FirstWith(1));
+
+        int FirstWith(int cells) =>
+            rows.Select((row, at) => (row, at))
+                .Where(r => r.row.Count(cell => !cell.IsEmpty) >= cells)
+                .Select(r => r.at)
+                .FirstOrDefault(-1);
+    }
 
     /// <summary>As it is kept.</summary>
     public string ToJson()
