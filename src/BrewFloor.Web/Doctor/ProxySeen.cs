@@ -3,7 +3,8 @@ namespace BrewFloor.Web.Doctor;
 /// <summary>When a request last came with the headers a proxy adds.</summary>
 public sealed class ProxySeen(TimeProvider clock)
 {
-    private static readonly string[] Headers = ["X-Forwarded-For", "X-Forwarded-Proto", "Forwarded"];
+    /// <summary>What a proxy adds.</summary>
+    public static readonly IReadOnlyList<string> Headers = ["X-Forwarded-For", "X-Forwarded-Proto", "Forwarded"];
 
     private long _ticks;
 
@@ -11,7 +12,7 @@ public sealed class ProxySeen(TimeProvider clock)
 
     public void Look(HttpRequest request)
     {
-        if (Array.Exists(Headers, request.Headers.ContainsKey))
+        if (Headers.Any(request.Headers.ContainsKey))
         {
             Volatile.Write(ref _ticks, clock.GetUtcNow().UtcTicks);
         }

@@ -1,7 +1,9 @@
 using System.Net;
 using BrewFloor.Store.Log;
 using BrewFloor.Web.Api;
+using BrewFloor.Web.Doctor;
 using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.HttpOverrides;
 using OpenTelemetry.Metrics;
 
 namespace BrewFloor.Web.Hosting;
@@ -26,11 +28,9 @@ internal static class Metrics
     // A proxy on this machine asks for others; ours moves what it was told to the original's names.
     private static readonly string[] Forwarded =
     [
-        "Forwarded",
-        "X-Forwarded-For",
-        "X-Forwarded-Proto",
-        "X-Original-For",
-        "X-Original-Proto",
+        .. ProxySeen.Headers,
+        ForwardedHeadersDefaults.XOriginalForHeaderName,
+        ForwardedHeadersDefaults.XOriginalProtoHeaderName,
     ];
 
     public static IServiceCollection AddMetrics(this IServiceCollection services)

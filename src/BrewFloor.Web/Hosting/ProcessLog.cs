@@ -11,7 +11,7 @@ namespace BrewFloor.Web.Hosting;
 /// <remarks>Of each line's request the id is kept: it is the reference that a person reads on the page of an error.</remarks>
 internal static class ProcessLog
 {
-    public const int FilesKept = 14;
+    private const int FilesKept = 14;
 
     private const long LargestFile = 10 * 1024 * 1024;
     private const string OnConsole = "[{Timestamp:HH:mm:ss} {Level:u3}] {Message:lj} {RequestId}{NewLine}{Exception}";
