@@ -9,7 +9,8 @@ namespace BrewFloor.EndToEnd.Tests.House;
 /// <summary>One browser for the run: the system's own Chromium, started by the first test that wants it.</summary>
 public sealed class Chromium : IAsyncLifetime
 {
-    private const string Program = "/usr/bin/chromium";
+    // Without windows: the one with them opens pages of its own for each new visitor, and those keep the cores busy.
+    private const string Program = "/usr/bin/chromium-headless-shell";
 
     private static readonly string[] Flags =
     [

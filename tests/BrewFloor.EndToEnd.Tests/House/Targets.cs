@@ -9,13 +9,25 @@ internal static class Targets
     /// <summary>Touched by whoever sits down for it.</summary>
     public const int AtTheDesk = 44;
 
-    /// <summary>What is lower than that, or closer to its neighbour than 12 px.</summary>
+    /// <summary>What is lower than that, or closer to its neighbour than 12 px, on a screen of each of these widths.</summary>
     /// <remarks>
     /// A box to tick is as large as its row. A link inside a sentence is excepted, as the Web Content Accessibility
     /// Guidelines do (2.5.8, "inline"): its line of text says how high it is. What floats over the page is measured against
     /// what floats beside it, as the rest passes below.
     /// </remarks>
-    public static async Task<IReadOnlyList<string>> MissedAsync(Visit visit, int least) =>
+    public static async Task<IReadOnlyList<string>> MissedAsync(Visit visit, int least, params int[] widths)
+    {
+        var missed = new List<string>();
+        foreach (var width in widths)
+        {
+            await visit.Page.SetViewportSizeAsync(width, visit.Page.ViewportSize!.Height);
+            missed.AddRange(await MissedAsync(visit, least));
+        }
+
+        return missed;
+    }
+
+    private static async Task<string[]> MissedAsync(Visit visit, int least) =>
         await visit.Page.EvaluateAsync<string[]>(
             """
             least => {

@@ -24,4 +24,19 @@ internal static class Violations
             """
         );
     }
+
+    /// <summary>What is hard to read once the page changes its colours; it has to have been looked at before.</summary>
+    /// <remarks>The server writes a theme's name on the page and nothing else, so the page needn't be loaded again.</remarks>
+    public static Task<string[]> OfContrastAsync(Visit visit, string theme) =>
+        visit.Page.EvaluateAsync<string[]>(
+            """
+            async theme => {
+              document.documentElement.dataset.theme = theme;
+              const found = await axe.run(document, { runOnly: ['color-contrast'], resultTypes: ['violations'] });
+              return found.violations.flatMap(rule => rule.nodes.map(
+                node => `${location.pathname} ${rule.id} in ${theme}: ${node.html.slice(0, 200)}`));
+            }
+            """,
+            theme
+        );
 }

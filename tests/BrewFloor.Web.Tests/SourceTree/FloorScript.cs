@@ -45,7 +45,7 @@ internal sealed class FloorScript : IDisposable
         Write("demo-seed/Story.cs", "");
         Write("bin/dotnet", Dotnet);
         Write("bin/initdb", "");
-        Write("bin/chromium", "");
+        Write("bin/chromium-headless-shell", "");
     }
 
     /// <summary>How dotnet was called, a line each.</summary>
