@@ -38,7 +38,13 @@ internal static class Metrics
         services
             .AddAuthorizationBuilder()
             .AddPolicy(Policy, policy => policy.RequireAssertion(context => IsFromHere(context) || MayRead(context)));
-        services.AddOpenTelemetry().WithMetrics(metrics => metrics.AddMeter(Meters).AddPrometheusExporter());
+        services
+            .AddOpenTelemetry()
+            .WithMetrics(metrics =>
+                metrics
+                    .AddMeter(Meters)
+                    .AddPrometheusExporter(answer => answer.ScrapeResponseCacheDurationMilliseconds = 0)
+            ); // as it is now
         return services;
     }
 

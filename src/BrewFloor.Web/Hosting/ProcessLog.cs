@@ -17,21 +17,26 @@ internal static class ProcessLog
     private const string OnConsole = "[{Timestamp:HH:mm:ss} {Level:u3}] {Message:lj} {RequestId}{NewLine}{Exception}";
 
     public static IServiceCollection AddProcessLog(this IServiceCollection services, StartOptions options) =>
-        services.AddSerilog(log =>
-            log.MinimumLevel.Information()
-                .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
-                .Enrich.FromLogContext()
-                .WriteTo.Console(outputTemplate: OnConsole, formatProvider: CultureInfo.InvariantCulture)
-                .WriteTo.File(
-                    new CompactJsonFormatter(),
-                    FileIn(options.DataFolder),
-                    fileSizeLimitBytes: LargestFile,
-                    rollingInterval: RollingInterval.Day,
-                    rollOnFileSizeLimit: true,
-                    retainedFileCountLimit: FilesKept,
-                    hooks: new ForOwnerOnly()
-                )
+        services.AddSerilog(
+            log => Configured(log, options),
+            preserveStaticLogger: true // several apps in one process write into a folder each
         );
+
+    private static void Configured(LoggerConfiguration log, StartOptions options) =>
+        log
+            .MinimumLevel.Information()
+            .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
+            .Enrich.FromLogContext()
+            .WriteTo.Console(outputTemplate: OnConsole, formatProvider: CultureInfo.InvariantCulture)
+            .WriteTo.File(
+                new CompactJsonFormatter(),
+                FileIn(options.DataFolder),
+                fileSizeLimitBytes: LargestFile,
+                rollingInterval: RollingInterval.Day,
+                rollOnFileSizeLimit: true,
+                retainedFileCountLimit: FilesKept,
+                hooks: new ForOwnerOnly()
+            );
 
     /// <summary>The day is put before the ending. A backup leaves these files out.</summary>
     private static string FileIn(string folder) => Path.Combine(folder, "app.log.jsonl");
