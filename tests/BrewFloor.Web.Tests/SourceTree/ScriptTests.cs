@@ -13,7 +13,10 @@ public sealed class ScriptTests : IDisposable
         var ran = await _script.RunAsync("test");
 
         Assert.Equal((0, "18 passed, 0 failed, 6 skipped"), (ran.Code, ran.LastLine));
-        Assert.Equal(["tool", "csharpier", "build", "ef", .. Enumerable.Repeat("test", 6)], FirstWords());
+        Assert.Equal(
+            ["tool", "csharpier", "build", "publish", "build-server", "ef", .. Enumerable.Repeat("test", 6)],
+            FirstWords()
+        );
     }
 
     [Theory]
