@@ -28,6 +28,12 @@ internal static class FullDrills
             BackupDrill.InFull,
             async (backups, seed, under, stop) => await BackupDrill.RunAsync(backups, seed, under, stop)
         ),
+        [BareDrill.Name] = new(
+            "A bare machine",
+            "Both commands of the README, in a folder with Debian's smallest system and the .NET SDK and nothing else.",
+            1,
+            async (_, _, under, stop) => await BareDrill.RunAsync(under, stop)
+        ),
     };
 
     /// <param name="words">Which; none: all. A number after the name: so many times, and nothing is written to the docs.</param>

@@ -53,7 +53,9 @@ internal static class DrillReport
                 $"""
                 {title}
 
-                {what} `./brewfloor drill {name}`, {day:d MMMM yyyy}, {Machine.Words}, seed {outcome.Seed}: **{(
+                {what} `./brewfloor drill {name}`, {day:d MMMM yyyy}, {Machine.Words}{(
+                    outcome.Seed is 0 ? "" : $", seed {outcome.Seed}"
+                )}: **{(
                     outcome.IsPassed ? "passed" : "failed"
                 )}**.
 

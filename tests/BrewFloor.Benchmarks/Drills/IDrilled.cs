@@ -5,7 +5,7 @@ internal interface IDrilled
 {
     bool IsPassed { get; }
 
-    /// <summary>Of what was left to chance.</summary>
+    /// <summary>Of what was left to chance; 0: nothing was.</summary>
     int Seed { get; }
 
     /// <summary>Answers no writer should get.</summary>
