@@ -1,3 +1,4 @@
+using System.Globalization;
 using BrewFloor.Domain.Log;
 using BrewFloor.Store.Log;
 using BrewFloor.Store.PrivateServer;
@@ -20,6 +21,10 @@ public sealed class ReleasesTests(TestServer server)
 
     private const string Entries =
         "SELECT string_agg(concat_ws('|', seq, id, at, recorded, kind, version, payload, encode(hash, 'hex')), E'\\n' ORDER BY seq) FROM entries";
+
+    private const string Applied = "SELECT count(*)::text FROM \"__EFMigrationsHistory\"";
+
+    private const string First = "first"; // from before there were items, and a site's address
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
@@ -92,6 +97,46 @@ public sealed class ReleasesTests(TestServer server)
         await MigrateAndFoldAsync(floor);
 
         Assert.NotEqual(states, await AskAsync(floor, States));
+    }
+
+    [Fact]
+    public async Task A_migration_that_is_killed_half_way_goes_on_at_the_next_start()
+    {
+        var floor = await RestoredAsync(First);
+        var (states, entries) = (await AskAsync(floor, States), await AskAsync(floor, Entries));
+        await using var reader = Connections.Alone(floor);
+        await reader.OpenAsync(Stop);
+        await using var reading = await reader.BeginTransactionAsync(Stop);
+        await reader.DoAsync("LOCK TABLE site IN ACCESS SHARE MODE", Stop); // one of the migrations gives it a column
+        var killed = Migrator.MigrateAsync(floor, "Europe/Berlin", Stop);
+        while (
+            await AskAsync(floor, "SELECT 'waits' FROM pg_locks WHERE relation = 'site'::regclass AND NOT granted")
+                is null
+        )
+        {
+            Assert.False(killed.IsCompleted, "It went through.");
+        }
+
+        await AskAsync(
+            floor,
+            $"""
+            SELECT pg_terminate_backend(pid, 10000)::text FROM pg_stat_activity
+            WHERE datname = current_database() AND pid NOT IN (pg_backend_pid(), {reader.ProcessID})
+            """
+        );
+
+        await killed.ConfigureAwait(
+            ConfigureAwaitOptions.SuppressThrowing | ConfigureAwaitOptions.ContinueOnCapturedContext
+        );
+        Assert.True(killed.IsFaulted);
+        await reading.RollbackAsync(Stop);
+        var half = int.Parse((await AskAsync(floor, Applied))!, CultureInfo.InvariantCulture);
+        await MigrateAndFoldAsync(floor);
+        var whole = int.Parse((await AskAsync(floor, Applied))!, CultureInfo.InvariantCulture);
+
+        Assert.InRange(half, 1, whole - 1);
+        Assert.Equal(entries, await AskAsync(floor, Entries));
+        Assert.Equal(states, await AskAsync(floor, States));
     }
 
     /// <returns>The way in as its owner.</returns>
