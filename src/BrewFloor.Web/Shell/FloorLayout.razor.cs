@@ -22,13 +22,15 @@ public sealed partial class FloorLayout(Wording wording, DueJobs jobs, TimeProvi
     [CascadingParameter]
     public required HttpContext Http { get; set; }
 
-    private bool IsSignedIn => Policies.RoleOf(Http.User) is not null;
+    // With a password that works once, every way would lead to the page where another is chosen.
+    private bool MayGo =>
+        Policies.RoleOf(Http.User) is not null && !Http.User.HasClaim(Policies.MustChangeClaim, "true");
 
     private string Here => LocalPaths.Here(Http);
 
     protected override async Task OnInitializedAsync()
     {
-        if (IsSignedIn)
+        if (MayGo)
         {
             _due = await jobs.CountAsync(clock.GetUtcNow(), Http.RequestAborted);
         }
