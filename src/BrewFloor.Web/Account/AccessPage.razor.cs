@@ -19,7 +19,7 @@ public sealed partial class AccessPage(Wording wording, Passkeys passkeys, Sessi
     [CascadingParameter]
     public required HttpContext Http { get; set; }
 
-    private string Device => Devices.Of(Http.Request.Headers.UserAgent.ToString());
+    private string Device => Devices.Shown(Devices.Of(Http.Request.Headers.UserAgent.ToString()), wording);
 
     protected override async Task OnInitializedAsync()
     {
@@ -47,7 +47,7 @@ internal static class SessionWords
     public static string Line(Session session, Wording words) =>
         words[
             "access-session",
-            new("device", session.Device is "" ? words["access-device-unknown"] : session.Device),
+            new("device", Devices.Shown(session.Device, words)),
             new("began", session.BeganAt),
             new("seen", session.SeenAt),
             new("address", session.Address)

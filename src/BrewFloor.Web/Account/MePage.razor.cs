@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Components;
 
 namespace BrewFloor.Web.Account;
 
-/// <summary>The reader's own units. Stored values never change with them.</summary>
+/// <summary>The reader's own language and units. Stored values never change with them.</summary>
 public sealed partial class MePage(Wording wording, Accounts accounts, SignIns signIns, NavigationManager navigation)
 {
     [SupplyParameterFromForm(FormName = "units")]
@@ -14,12 +14,18 @@ public sealed partial class MePage(Wording wording, Accounts accounts, SignIns s
     [CascadingParameter]
     public required HttpContext Http { get; set; }
 
-    protected override void OnInitialized() => Input ??= new() { Units = wording.Figures.Units.ToString() };
+    protected override void OnInitialized() =>
+        Input ??= new()
+        {
+            Units = wording.Figures.Units.ToString(),
+            Language = Http.User.FindFirst(Policies.LanguageClaim)?.Value,
+        };
 
     private async Task SaveAsync()
     {
         var id = Policies.IdOf(Http.User);
-        await accounts.SetPreferencesAsync(id, Preferences.Text(ReadingUnits.Parse(Input!.Units)), Http.RequestAborted);
+        var chosen = Preferences.Text(ReadingUnits.Parse(Input!.Units), Languages.Of(Input.Language));
+        await accounts.SetPreferencesAsync(id, chosen, Http.RequestAborted);
         if (await accounts.ByIdAsync(id, Http.RequestAborted) is { } account)
         {
             await signIns.SignInAsync(Http, account);
@@ -31,5 +37,7 @@ public sealed partial class MePage(Wording wording, Accounts accounts, SignIns s
     public sealed class UnitsInput
     {
         public string? Units { get; set; }
+
+        public string? Language { get; set; }
     }
 }

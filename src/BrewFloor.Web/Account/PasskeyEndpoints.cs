@@ -2,6 +2,7 @@ using System.Buffers.Text;
 using System.Security.Cryptography;
 using BrewFloor.Store.People;
 using BrewFloor.Web.Hosting;
+using BrewFloor.Web.Shell;
 
 namespace BrewFloor.Web.Account;
 
@@ -124,7 +125,10 @@ internal static class PasskeyEndpoints
     {
         var name = said?.Trim() is { Length: > 0 } typed
             ? typed
-            : Devices.Of(http.Request.Headers.UserAgent.ToString());
+            : Devices.Shown(
+                Devices.Of(http.Request.Headers.UserAgent.ToString()),
+                http.RequestServices.GetRequiredService<Wording>()
+            );
         return name.Length <= Person.LongestName ? name : name[..Person.LongestName];
     }
 }

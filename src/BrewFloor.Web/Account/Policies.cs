@@ -16,6 +16,7 @@ public static class Policies
     public const string StampClaim = "stamp";
     public const string SessionClaim = "session";
     public const string UnitsClaim = "units";
+    public const string LanguageClaim = "language";
     public const string MustChangeClaim = "must-change";
 
     public static void Add(AuthorizationOptions options)

@@ -99,15 +99,18 @@ public sealed class SignIns(
     public static Guid? SessionOf(ClaimsPrincipal user) =>
         Guid.TryParse(user.FindFirstValue(Policies.SessionClaim), out var id) ? id : null;
 
-    public static ClaimsPrincipal PrincipalOf(Person account, Guid? session = null) =>
-        new(
+    public static ClaimsPrincipal PrincipalOf(Person account, Guid? session = null)
+    {
+        var preferences = Preferences.Of(account);
+        return new(
             new ClaimsIdentity(
                 [
                     new(ClaimTypes.NameIdentifier, account.Id.ToString()),
                     new(ClaimTypes.Name, account.Name),
                     new(Policies.RoleClaim, account.Role.ToString()),
                     new(Policies.StampClaim, account.SecurityStamp.ToString()),
-                    new(Policies.UnitsClaim, Preferences.Of(account).Units ?? ""),
+                    new(Policies.UnitsClaim, preferences.Units ?? ""),
+                    new(Policies.LanguageClaim, preferences.Language ?? ""),
                     .. session is { } id ? [new Claim(Policies.SessionClaim, id.ToString())] : Array.Empty<Claim>(),
                     .. account.MustChangePassword
                         ? [new Claim(Policies.MustChangeClaim, "true")]
@@ -116,6 +119,7 @@ public sealed class SignIns(
                 CookieAuthenticationDefaults.AuthenticationScheme
             )
         );
+    }
 
     /// <summary>Asks every half minute whether account and session still stand: who is let go is gone within that time.</summary>
     public static async Task StillStandsAsync(CookieValidatePrincipalContext context)

@@ -47,7 +47,7 @@ public sealed partial class BatchChart(Wording wording)
             .. State.Pitches.Select(pitch => new ChartEvent(pitch.Moment.At, wording["chart-pitched"])),
             .. State.Dumps.Select(dump => new ChartEvent(
                 dump.Moment.At,
-                $"{wording["chart-dumped"]} {wording.Entry("choice.Sediment." + dump.What).ToLower(wording.Figures.Culture)}, {wording.Figures.Of(dump.Volume)}"
+                $"{wording["chart-dumped"]} {wording.InSentence(wording.Entry("choice.Sediment." + dump.What))}, {wording.Figures.Of(dump.Volume)}"
             )),
             .. State.DryHops.Select(hop => new ChartEvent(hop.Moment.At, $"{wording["chart-hopped"]} {hop.Material}")),
         ];

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BrewFloor.Brewing.Calculators;
 using BrewFloor.Web.Drawing;
 using BrewFloor.Web.Shell;
@@ -119,9 +118,9 @@ public sealed partial class CurveChart(Wording wording)
 
     private double X(double value) => (value - _over.Low) / (_over.High - _over.Low) * ChartScale.Width;
 
-    private static string Text(double tick, ChartScale scale)
+    private string Text(double tick, ChartScale scale)
     {
         var places = Math.Clamp(-(int)Math.Floor(Math.Log10(scale.Step) + 1e-9), 0, 6);
-        return Math.Round(tick, places + 1).ToString("F" + places, CultureInfo.CurrentCulture);
+        return Math.Round(tick, places + 1).ToString("F" + places, wording.Figures.Culture);
     }
 }

@@ -14,8 +14,8 @@ internal sealed class ChartPlot(ChartPanel panel, ChartScale scale)
 
     private string Kind => panel.Kind.ToString().ToLowerInvariant();
 
-    public IEnumerable<(double Y, string Words)> Figures() =>
-        scale.Ticks().Select(tick => (scale.Y(tick), tick.ToString(panel.Format, CultureInfo.CurrentCulture)));
+    public IEnumerable<(double Y, string Words)> Figures(CultureInfo culture) =>
+        scale.Ticks().Select(tick => (scale.Y(tick), tick.ToString(panel.Format, culture)));
 
     /// <summary>Long ticks with figures, short ticks between.</summary>
     public string RulerTicks()

@@ -30,6 +30,10 @@ public sealed partial class GravityChart
     [Parameter, EditorRequired]
     public TimeZoneInfo Zone { get; set; } = TimeZoneInfo.Utc;
 
+    /// <summary>Who reads: the decimal mark, the names of days.</summary>
+    [Parameter, EditorRequired]
+    public CultureInfo Culture { get; set; } = CultureInfo.InvariantCulture;
+
     [Parameter, EditorRequired]
     public ChartWords Words { get; set; } = null!;
 
@@ -135,11 +139,9 @@ public sealed partial class GravityChart
                 .Select(noon => (_plots[0].Scale.PercentOf(noon), DayOf(noon)));
     }
 
-    private string DayOf(DateTimeOffset at) =>
-        TimeZoneInfo.ConvertTime(at, Zone).ToString("ddd d", CultureInfo.CurrentCulture);
+    private string DayOf(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, Zone).ToString("ddd d", Culture);
 
-    private string When(DateTimeOffset at) =>
-        TimeZoneInfo.ConvertTime(at, Zone).ToString("ddd d MMM, HH:mm", CultureInfo.CurrentCulture);
+    private string When(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, Zone).ToString("ddd d MMM, HH:mm", Culture);
 
     private sealed record ChartLabel(string Look, string X, double Y, string Words);
 }

@@ -23,8 +23,6 @@ internal static class FloorAway
         "/fonts",
     ];
 
-    private static Wording Words => Reader.Stranger;
-
     public static IApplicationBuilder UseFloorAway(this IApplicationBuilder app) =>
         app.Use(
             static async (context, next) =>
@@ -40,7 +38,7 @@ internal static class FloorAway
                 }
 
                 // The database wasn't asked at all.
-                await AnswerAsync(context, [Words["away"], Words["away-why"], Since(context)]);
+                await AnswerAsync(context, [Words(context)["away"], Words(context)["away-why"], Since(context)]);
             }
         );
 
@@ -66,7 +64,9 @@ internal static class FloorAway
 
             await AnswerAsync(
                 context,
-                isBusy ? [Words["busy"], Words["busy-why"]] : [Words["away"], Words["away-unsure"], Since(context)]
+                isBusy
+                    ? [Words(context)["busy"], Words(context)["busy-why"]]
+                    : [Words(context)["away"], Words(context)["away-unsure"], Since(context)]
             );
         }
     }
@@ -122,10 +122,10 @@ internal static class FloorAway
 
         var again =
             kept.Length == 0
-                ? $"""<p><a class="press" href="{Encode(LocalPaths.Here(context))}">{Encode(Words["away-again"])}</a></p>"""
-                : $"""<form method="post">{kept}{Shown(typed)}<button class="press">{Encode(Words["away-again"])}</button></form>""";
+                ? $"""<p><a class="press" href="{Encode(LocalPaths.Here(context))}">{Encode(Words(context)["away-again"])}</a></p>"""
+                : $"""<form method="post">{kept}{Shown(typed)}<button class="press">{Encode(Words(context)["away-again"])}</button></form>""";
         return $"""
-            <!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+            <!doctype html><html lang="{Languages.AskedBy(context.Request).Code}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
             <title>{Encode(
                 said[0]
             )} · BrewFloor</title><link rel="stylesheet" href="{LocalPaths.Root(context)}tokens.css"><link rel="stylesheet" href="{LocalPaths.Root(context)}floor.css"></head>
@@ -138,13 +138,14 @@ internal static class FloorAway
 
     private static string Since(HttpContext context) =>
         context.RequestServices.GetRequiredService<Readiness>().LastReachedAt is { } at
-            ? ClockOfTheSite(context)["away-since", new Domain.Log.Number("at", at)]
-            : Words["away-never"];
+            ? Words(context)["away-since", new Domain.Log.Number("at", at)]
+            : Words(context)["away-never"];
 
-    // As last read: the form below it was typed by the same clock.
-    private static Wording ClockOfTheSite(HttpContext context) =>
+    // Nobody can be asked who reads; the clock is the site's as last read, as the form below was typed by it.
+    private static Wording Words(HttpContext context) =>
         Reader.Of(
             new(),
+            Languages.AskedBy(context.Request),
             context.RequestServices.GetRequiredService<RulesOnHand>().Zone,
             context.RequestServices.GetRequiredService<TimeProvider>().GetUtcNow()
         );

@@ -17,6 +17,6 @@ public static class EntryForms
             .. ByKind
                 .Values.Where(form => form.About == floor.Subject.Kind && form.IsOffered(floor))
                 .OrderByDescending(form => form.Likelihood(floor))
-                .ThenBy(form => floor.Words.Verb(form.Kind), StringComparer.CurrentCulture),
+                .ThenBy(form => floor.Words.Verb(form.Kind), floor.Words.Order),
         ];
 }

@@ -129,14 +129,14 @@ public static class EntryWords
     private static string? OfLog(LogEntry entry, Wording words) =>
         entry switch
         {
-            Allowed e => $"{words.Happened(e.EntryKind).ToLower(words.Figures.Culture)}: {e.Reason}",
+            Allowed e => $"{words.InSentence(words.Happened(e.EntryKind))}: {e.Reason}",
             Answered e => $": {e.Words}",
             Corrected e => $": {e.Reason}",
             Struck e => $": {e.Reason}",
             _ => null,
         };
 
-    private static string Low(string key, Wording words) => words.Entry(key).ToLower(words.Figures.Culture);
+    private static string Low(string key, Wording words) => words.InSentence(words.Entry(key));
 
     private static string Passed(bool passed, Wording words) => Low(passed ? "choice.passed" : "choice.failed", words);
 

@@ -21,6 +21,9 @@ public sealed partial class UnitPart(Wording wording)
             ? posted.ToString()
             : Field.StartUnit ?? OwnOf(Field.Measure, wording.Figures.Units);
 
+    // Symbols are the same everywhere; a word isn't.
+    private string Shown(string symbol) => symbol is UnitSymbols.Pieces ? wording["unit-pieces"] : symbol;
+
     /// <summary>The symbol a reader's own unit has; null for a number without one.</summary>
     public static string? OwnOf(Measure measure, ReadingUnits units) =>
         measure switch

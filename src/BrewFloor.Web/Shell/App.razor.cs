@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Components;
 namespace BrewFloor.Web.Shell;
 
 /// <summary>The document around every page: static, one stylesheet, one script that nothing depends on.</summary>
-public sealed partial class App
+public sealed partial class App(Wording wording)
 {
     [CascadingParameter]
     public required HttpContext Http { get; set; }

@@ -73,7 +73,7 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
     public string Of(TimeSpan span) =>
         span.TotalMinutes < 120 ? With(span.TotalMinutes, "0", "min")
         : span.TotalHours < 48 ? With(span.TotalHours, "0.#", "h")
-        : With(span.TotalDays, "0", "days");
+        : With(span.TotalDays, "0", Counted("days"));
 
     public string Of(SpecificGravity gravity) =>
         units.Gravity is GravityUnit.Plato && DegreesPlato.From(gravity) is { IsDone: true, Value: { } plato }
@@ -89,7 +89,7 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
     public string Of(StockAmount amount) =>
         amount.Measure switch
         {
-            StockMeasure.Pieces => With(amount.Value, "0", amount.Value is 1 ? "piece" : UnitSymbols.Pieces),
+            StockMeasure.Pieces => With(amount.Value, "0", Counted(amount.Value is 1 ? "piece" : UnitSymbols.Pieces)),
             StockMeasure.Mass => Of(Mass.FromGrams(amount.Value)),
             _ => Of(Volume.FromMilliliters(amount.Value)),
         };
@@ -112,6 +112,8 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
     public DateOnly DayOf(DateTimeOffset at) => DateOnly.FromDateTime(Local(at).DateTime);
 
     public DateTimeOffset Local(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, zone);
+
+    private string Counted(string unit) => Wording.UnitOf(unit, culture);
 
     private static string Places(double value) =>
         Math.Abs(value) switch

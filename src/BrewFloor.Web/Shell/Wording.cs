@@ -20,11 +20,17 @@ public sealed class Wording(Figures figures, CultureInfo culture)
 
     public Figures Figures => figures;
 
+    /// <summary>As a list of words is sorted in this language.</summary>
+    public StringComparer Order { get; } = StringComparer.Create(culture, ignoreCase: false);
+
     /// <summary>A text of a page. A missing one is a bug, and a test names it.</summary>
     public string this[string key] => Of(Pages, key);
 
     /// <summary>A text of a page with its places filled in: <c>{volume}</c>.</summary>
     public string this[string key, params ReadOnlySpan<Number> numbers] => Filled(Of(Pages, key), numbers);
+
+    /// <summary>A text that stands alone elsewhere, within a sentence: small, but for German, whose nouns never are.</summary>
+    public string InSentence(string text) => culture.TwoLetterISOLanguageName is "de" ? text : text.ToLower(culture);
 
     /// <summary>The verb on a slab: "Take gravity".</summary>
     public string Verb(string kind) => Of(Entries, kind + ".verb");
@@ -50,9 +56,12 @@ public sealed class Wording(Figures figures, CultureInfo culture)
     public string Entry(string key, params ReadOnlySpan<Number> numbers) => Filled(Of(Entries, key), numbers);
 
     /// <summary>The short name at the head of an objection.</summary>
-    public string Head(Objection objection) => Of(ObjectionTexts, objection.Code + ".short");
+    public string Head(Objection objection) => Head(objection.Code);
 
-    public string Say(Objection objection) => Filled(Of(ObjectionTexts, objection.Code), [.. objection.Numbers]);
+    public string Head(string code) => Of(ObjectionTexts, code + ".short");
+
+    public string Say(Objection objection) =>
+        Filled(Of(ObjectionTexts, objection.Code), [.. objection.Numbers.Select(number => Put(objection, number))]);
 
     /// <summary>The way out, if there is one: "Sanitize it first".</summary>
     public string? WayOut(Objection objection) =>
@@ -86,9 +95,24 @@ public sealed class Wording(Figures figures, CultureInfo culture)
             ? Filled(Of(JobTexts, job.Rule + ".because." + variant), [.. job.Because])
             : Filled(Of(JobTexts, job.Rule + ".because"), [.. job.Because]);
 
+    // A word of the rules, not one that a person typed, has a text of its own: "film-hurt.by.rust".
+    private Number Put(Objection objection, Number number) =>
+        number.Value is string word
+        && ObjectionTexts.GetString($"{objection.Code}.{number.Name}.{word}", culture) is { } text
+            ? number with
+            {
+                Value = text,
+            }
+            : number;
+
     private static ResourceManager Texts(string name) => new("BrewFloor.Web.Wording." + name, typeof(Wording).Assembly);
 
-    private string Of(ResourceManager texts, string key) =>
+    /// <summary>The word for a unit that is counted: "days", "piece".</summary>
+    internal static string UnitOf(string unit, CultureInfo culture) => In(culture, Pages, "unit-" + unit);
+
+    private string Of(ResourceManager texts, string key) => In(culture, texts, key);
+
+    private static string In(CultureInfo culture, ResourceManager texts, string key) =>
         texts.GetString(key, culture) ?? throw new MissingManifestResourceException($"No text for \"{key}\".");
 
     private string Filled(string text, ReadOnlySpan<Number> numbers)

@@ -55,5 +55,5 @@ internal static class FindEndpoint
     }
 
     private static bool Has(string name, string typed) =>
-        name.Contains(typed, StringComparison.CurrentCultureIgnoreCase);
+        name.Contains(typed, StringComparison.InvariantCultureIgnoreCase);
 }

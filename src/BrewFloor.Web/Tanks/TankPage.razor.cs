@@ -62,10 +62,7 @@ public sealed partial class TankPage(
         {
             var offered = EntryForms.OfferedOn(floor);
             _likeliest = [.. offered.Take(Likeliest)];
-            _others =
-            [
-                .. offered.Skip(Likeliest).OrderBy(form => wording.Verb(form.Kind), StringComparer.CurrentCulture),
-            ];
+            _others = [.. offered.Skip(Likeliest).OrderBy(form => wording.Verb(form.Kind), wording.Order)];
         }
 
         (_lines, _earlier) = await timeline.OfAsync(Subject.Tank(_bay.Tank.Id), Before, tanks: null, stop);

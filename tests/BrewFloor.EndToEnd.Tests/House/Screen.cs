@@ -18,6 +18,9 @@ public sealed record Screen(int Width, int Height, bool HasTouch)
     /// <summary>Dots in one px of the page; a printer has two or more.</summary>
     public float Dots { get; init; } = 1;
 
+    /// <summary>What its browser asks for.</summary>
+    public string Language { get; init; } = "en-GB";
+
     public BrowserNewContextOptions Options(string address) =>
         new()
         {
@@ -27,7 +30,7 @@ public sealed record Screen(int Width, int Height, bool HasTouch)
             HasTouch = HasTouch,
             DeviceScaleFactor = Dots,
             JavaScriptEnabled = HasScript,
-            Locale = "en-GB",
+            Locale = Language,
             TimezoneId = "Europe/Berlin",
             ReducedMotion = ReducedMotion.Reduce,
         };

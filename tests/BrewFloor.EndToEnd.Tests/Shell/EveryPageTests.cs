@@ -42,11 +42,18 @@ public sealed class EveryPageTests(FullFloor floor) : IClassFixture<FullFloor>
     }
 
     [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public async Task A_phone_shows_it_to_everybody_and_never_sideways(bool isScripted)
+    [InlineData(true, "en")]
+    [InlineData(false, "de")] // longer words
+    public async Task A_phone_shows_it_to_everybody_and_never_sideways(bool isScripted, string language)
     {
-        await using var olga = await floor.App.VisitAsync(FloorApp.Owner, Screen.Phone with { Theme = "light" });
+        await using var olga = await floor.App.VisitAsync(
+            FloorApp.Owner,
+            Screen.Phone with
+            {
+                Theme = "light",
+                Language = language,
+            }
+        );
         if (!isScripted)
         {
             await olga.WithoutFloorScriptAsync();
@@ -56,7 +63,7 @@ public sealed class EveryPageTests(FullFloor floor) : IClassFixture<FullFloor>
         foreach (var path in Pages.AllOf(floor))
         {
             await olga.OpenAsync(path);
-            await olga.ShotIfWantedAsync($"page{Name(path)}-light");
+            await olga.ShotIfWantedAsync($"page{Name(path)}-{language}-light");
             found.AddRange(await Violations.OnAsync(olga));
             foreach (var theme in isScripted ? OtherThemes : [])
             {

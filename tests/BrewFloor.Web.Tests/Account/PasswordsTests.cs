@@ -54,8 +54,8 @@ public class PasswordsTests
         Assert.Equal(problem, PasswordProblem.With(string.Concat(Enumerable.Repeat("hop vine ", 30))[..length]));
 
     [Theory]
-    [InlineData("Mozilla/5.0 (Linux; Android 16) AppleWebKit/537.36 Mobile Safari/537.36", "Phone")]
-    [InlineData("Mozilla/5.0 (X11; Linux x86_64) AppleWebKit/537.36", "Computer or tablet")]
+    [InlineData("Mozilla/5.0 (Linux; Android 16) AppleWebKit/537.36 Mobile Safari/537.36", Devices.Phone)]
+    [InlineData("Mozilla/5.0 (X11; Linux x86_64) AppleWebKit/537.36", Devices.Computer)]
     [InlineData("curl/8", "")]
     [InlineData("", "")]
     public void A_session_says_what_kind_of_thing_it_is_on(string userAgent, string device) =>

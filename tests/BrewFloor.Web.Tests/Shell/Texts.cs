@@ -16,7 +16,8 @@ internal static partial class Texts
     public static IEnumerable<string> PlacesIn(string text) =>
         Place().Matches(text).Select(match => match.Groups["name"].Value);
 
-    private static Dictionary<string, string> Of(string subject) =>
+    /// <param name="subject">Of a file: "Pages", "Pages.de".</param>
+    public static Dictionary<string, string> Of(string subject) =>
         XDocument
             .Parse(Tree.Read($"src/BrewFloor.Web/Wording/{subject}.resx"))
             .Descendants("data")
