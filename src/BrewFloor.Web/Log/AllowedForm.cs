@@ -1,4 +1,5 @@
 using BrewFloor.Domain.Log;
+using BrewFloor.Web.Shell;
 
 namespace BrewFloor.Web.Log;
 
@@ -10,7 +11,7 @@ public sealed class AllowedForm : EntryForm
     public override IEnumerable<Field> Fields(FormFloor floor) =>
         [
             new ChoiceField("kind", floor.KindChoices()) { IsRequired = true },
-            new TextField("codes") { IsRequired = true, Hint = "hint.codes" },
+            new TicksField("codes", StopsIn(floor.Words)) { IsRequired = true, Hint = "hint.codes" },
             new TextField("reason") { IsRequired = true },
         ];
 
@@ -21,7 +22,7 @@ public sealed class AllowedForm : EntryForm
             new Allowed(
                 floor.TankId,
                 said.Text("kind"),
-                [.. said.RequiredText("codes").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)],
+                [.. said.RequiredText("codes").Split(',', StringSplitOptions.RemoveEmptyEntries)],
                 floor.Now.AddHours(24),
                 said.RequiredText("reason")
             )
@@ -30,4 +31,11 @@ public sealed class AllowedForm : EntryForm
             },
         ];
     }
+
+    private static IReadOnlyList<(string Value, string Text)> StopsIn(Wording words) =>
+        [
+            .. Stops
+                .CanBeAllowed.Select(code => (Code: code, Text: words.Head(code)))
+                .OrderBy(stop => stop.Text, words.Order),
+        ];
 }

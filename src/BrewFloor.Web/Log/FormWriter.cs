@@ -58,7 +58,7 @@ public static class FormWriter
                 fields["allergen"] = taken.ExposedTo.Contains(ExposureKind.Allergen) ? "true" : "";
                 break;
             case Allowed allowed:
-                fields["codes"] = string.Join(' ', allowed.Codes);
+                fields["codes"] = string.Join(',', allowed.Codes);
                 fields["kind"] = allowed.EntryKind;
                 break;
         }

@@ -154,7 +154,7 @@ internal static class FormCases
                 async v =>
                 {
                     await v.ChooseAsync("Kind", "Fill");
-                    await v.TypeAsync("Over these stops", "not-sanitized");
+                    await v.TickAsync("Not sanitized");
                     await v.TypeAsync("Why", "Boiled wort straight in");
                 }
             ),
