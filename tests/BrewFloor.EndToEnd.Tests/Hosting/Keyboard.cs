@@ -19,6 +19,7 @@ internal sealed partial class Keyboard : IDisposable
 
     public Keyboard()
     {
+        _folder.CreateSubdirectory("backups"); // a nightly backup goes where somebody made room for it
         File.CreateSymbolicLink(PathOf("brewfloor"), Path.Combine(PublishedApp.Root, "brewfloor"));
         File.WriteAllText(PathOf("passphrase"), Passphrase);
         Address = new($"http://localhost:{_port}");
