@@ -42,6 +42,11 @@ add_sdk() {
         tail -n 20 "$bare.log"
         exit 1
     }
+    local trusted
+    for trusted in /etc/ssl/certs /usr/share/ca-certificates /usr/local/share/ca-certificates; do # whom this machine trusts,
+        mkdir -p "$bare$trusted"
+        cp -aT "$trusted" "$bare$trusted"
+    done
     if [ -f "$home/.nuget/NuGet/NuGet.Config" ]; then # and where its packages come from
         install -D -m 600 "$home/.nuget/NuGet/NuGet.Config" "$bare$home/.nuget/NuGet/NuGet.Config"
     fi
