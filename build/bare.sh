@@ -11,10 +11,8 @@ release=$(. /etc/os-release && echo "$VERSION_CODENAME")
 counted() { printf 'bare: %s\n' "$*"; }
 
 # A bare machine knows nothing of this one's environment but how its packages are checked.
-inside() {
-    chroot "$bare" /usr/bin/env -i HOME="$home" LANG=C.UTF-8 PATH=/usr/local/bin:/usr/bin:/bin:/usr/sbin:/sbin \
-        ${NUGET_CERT_REVOCATION_MODE:+NUGET_CERT_REVOCATION_MODE="$NUGET_CERT_REVOCATION_MODE"} "$@"
-}
+inside=(chroot "$bare" /usr/bin/env -i HOME="$home" LANG=C.UTF-8 PATH=/usr/local/bin:/usr/bin:/bin:/usr/sbin:/sbin
+    ${NUGET_CERT_REVOCATION_MODE:+NUGET_CERT_REVOCATION_MODE="$NUGET_CERT_REVOCATION_MODE"})
 
 make_system() {
     debootstrap --variant=minbase "$release" "$bare" >"$bare.log" 2>&1 || {
@@ -36,8 +34,8 @@ add_sdk() {
     folder=$(dirname "$(readlink -f "$(command -v dotnet)")")
     cp -a "$folder" "$bare/usr/share/dotnet"
     ln -s ../share/dotnet/dotnet "$bare/usr/bin/dotnet"
-    inside apt-get -qq update
-    inside DEBIAN_FRONTEND=noninteractive apt-get -qq install -y --no-install-recommends \
+    "${inside[@]}" apt-get -qq update
+    "${inside[@]}" DEBIAN_FRONTEND=noninteractive apt-get -qq install -y --no-install-recommends \
         ca-certificates libgssapi-krb5-2 '^libicu[0-9]+$' libssl3 libstdc++6 tzdata zlib1g >"$bare.log" 2>&1 || {
         tail -n 20 "$bare.log"
         exit 1
@@ -69,7 +67,7 @@ status_of() {
 # The first command, until a browser would show its page; then it is stopped.
 start() {
     local began=$SECONDS app
-    inside bash -c 'cd /srv/brewfloor && exec ./brewfloor start --demo' &
+    "${inside[@]}" bash -c 'cd /srv/brewfloor && exec ./brewfloor start --demo' &
     app=$!
     until [[ "$(status_of /sign-in)" == *" 200 "* ]]; do
         kill -0 "$app" 2>/dev/null || {
@@ -81,12 +79,13 @@ start() {
     done
     counted "$1 $((SECONDS - began))"
     kill "$app" && wait "$app" || true
+    [ -z "$(status_of /health/live)" ] || counted "$1 went on after it was stopped"
 }
 
 # The second, as it is written in the README.
 check() {
     local began=$SECONDS code=0
-    inside bash -c 'cd /srv/brewfloor && ./brewfloor test' >"$bare.log" 2>&1 || code=$?
+    "${inside[@]}" bash -c 'cd /srv/brewfloor && ./brewfloor test' >"$bare.log" 2>&1 || code=$?
     tail -n 40 "$bare.log"
     counted "test $((SECONDS - began)) $code $(tail -n 1 "$bare.log")"
 }
