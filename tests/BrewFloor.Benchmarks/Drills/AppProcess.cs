@@ -89,11 +89,18 @@ internal sealed class AppProcess : IDisposable
     }
 
     /// <summary>SIGTERM, and its end.</summary>
-    public async Task StopAsync(CancellationToken stop)
+    public Task StopAsync(CancellationToken stop) => StopAsync(_process, stop);
+
+    /// <inheritdoc cref="StopAsync(CancellationToken)"/>
+    /// <remarks>The shell's own kill: a bare machine has no program of that name.</remarks>
+    public static async Task StopAsync(Process process, CancellationToken stop)
     {
-        using var kill = Process.Start("kill", ["-TERM", Id.ToString(CultureInfo.InvariantCulture)]);
+        using var kill = Process.Start(
+            "sh",
+            ["-c", string.Create(CultureInfo.InvariantCulture, $"kill -TERM {process.Id}")]
+        );
         await kill.WaitForExitAsync(stop);
-        await _process.WaitForExitAsync(stop);
+        await process.WaitForExitAsync(stop);
     }
 
     public string LastWords() => File.Exists(_log) ? string.Join('\n', File.ReadLines(_log).TakeLast(20)) : "";

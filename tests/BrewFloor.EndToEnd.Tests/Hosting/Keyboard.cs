@@ -61,9 +61,8 @@ internal sealed partial class Keyboard : IDisposable
     /// <summary>As Ctrl+C, and its end.</summary>
     public async Task StopAsync()
     {
-        using var kill = Process.Start("kill", [_app!.Id.ToString(CultureInfo.InvariantCulture)]);
-        await _app.WaitForExitAsync(Stop);
-        _app.Dispose();
+        await AppProcess.StopAsync(_app!, Stop);
+        _app!.Dispose();
         _app = null;
     }
 
