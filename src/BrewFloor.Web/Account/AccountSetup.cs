@@ -139,7 +139,7 @@ public static class AccountSetup
                 }
 
                 if (
-                    context.User.HasClaim(Policies.MustChangeClaim, "true")
+                    Policies.MustChange(context.User)
                     && path != "/me/password"
                     && path != "/sign-out"
                     && !IsForPrograms(path)

@@ -19,6 +19,9 @@ public static class Policies
     public const string LanguageClaim = "language";
     public const string MustChangeClaim = "must-change";
 
+    /// <summary>In with a password that works once: nothing but choosing another is open to them.</summary>
+    public static bool MustChange(ClaimsPrincipal user) => user.HasClaim(MustChangeClaim, "true");
+
     public static void Add(AuthorizationOptions options)
     {
         foreach (var least in Enum.GetValues<Role>())

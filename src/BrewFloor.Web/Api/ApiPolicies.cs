@@ -27,7 +27,7 @@ internal static class ApiPolicies
     private static bool MayRead(ClaimsPrincipal user) =>
         user.HasClaim(claim => claim.Type is BearerTokens.TokenClaim)
             ? HasScope(user, "read")
-            : Policies.RoleOf(user) >= Role.Viewer && !user.HasClaim(Policies.MustChangeClaim, "true");
+            : Policies.RoleOf(user) >= Role.Viewer && !Policies.MustChange(user);
 
     private static bool HasScope(ClaimsPrincipal user, string scope) => user.HasClaim(BearerTokens.ScopeClaim, scope);
 }

@@ -23,8 +23,7 @@ public sealed partial class FloorLayout(Wording wording, DueJobs jobs, TimeProvi
     public required HttpContext Http { get; set; }
 
     // With a password that works once, every way would lead to the page where another is chosen.
-    private bool MayGo =>
-        Policies.RoleOf(Http.User) is not null && !Http.User.HasClaim(Policies.MustChangeClaim, "true");
+    private bool MayGo => Policies.RoleOf(Http.User) is not null && !Policies.MustChange(Http.User);
 
     private string Here => LocalPaths.Here(Http);
 
