@@ -1,4 +1,5 @@
 using System.Globalization;
+using BrewFloor.Web.Account;
 
 namespace BrewFloor.Web.Shell;
 
@@ -20,6 +21,12 @@ public static class Languages
     /// <returns>Null: not one of ours.</returns>
     public static Language? Of(string? code) =>
         All.FirstOrDefault(language => string.Equals(language.Code, code, StringComparison.Ordinal));
+
+    /// <summary>A person's own, else their browser's. Programs compare words: theirs are English, whoever sends them.</summary>
+    public static Language For(HttpContext http) =>
+        http.Request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase)
+            ? English
+            : Of(http.User.FindFirst(Policies.LanguageClaim)?.Value) ?? AskedBy(http.Request);
 
     /// <summary>The first of ours among those the browser was set to; "de-AT" is one of ours.</summary>
     public static Language AskedBy(HttpRequest request) =>

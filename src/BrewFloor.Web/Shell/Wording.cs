@@ -21,7 +21,7 @@ public sealed class Wording(Figures figures, CultureInfo culture)
     public Figures Figures => figures;
 
     /// <summary>As a list of words is sorted in this language.</summary>
-    public StringComparer Order { get; } = StringComparer.Create(culture, ignoreCase: false);
+    public StringComparer Order => StringComparer.Create(culture, ignoreCase: false);
 
     /// <summary>A text of a page. A missing one is a bug, and a test names it.</summary>
     public string this[string key] => Of(Pages, key);

@@ -1,5 +1,7 @@
+using System.Security.Claims;
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain.Items;
+using BrewFloor.Web.Account;
 using BrewFloor.Web.Shell;
 using BrewFloor.Web.Units;
 using Microsoft.AspNetCore.Http;
@@ -49,6 +51,28 @@ public class LanguagesTests
         request.Headers.AcceptLanguage = asked;
 
         Assert.Equal(answered, Languages.AskedBy(request).Code);
+    }
+
+    [Theory]
+    [InlineData("/tanks/F1", "de", "en", "de")]
+    [InlineData("/tanks/F1", "", "de", "de")]
+    [InlineData("/tanks/F1", "en", "de", "en")]
+    [InlineData("/api/v1/log", "de", "de", "en")]
+    public void A_person_reads_their_own_else_their_browsers_and_programs_english(
+        string path,
+        string chosen,
+        string asked,
+        string answered
+    )
+    {
+        var http = new DefaultHttpContext
+        {
+            User = new(new ClaimsIdentity([new Claim(Policies.LanguageClaim, chosen)])),
+        };
+        http.Request.Path = path;
+        http.Request.Headers.AcceptLanguage = asked;
+
+        Assert.Equal(answered, Languages.For(http).Code);
     }
 
     [Fact]
