@@ -14,4 +14,30 @@ public static class OwnersFile
                 UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite,
             }
         );
+
+    /// <summary>A file that one process holds at a time, and that is gone with it; the system lets go for who crashed.</summary>
+    /// <returns>Null: another has it.</returns>
+    /// <remarks>To move a file into place "unless there is one" asks first and moves then: two may both be told there is none.</remarks>
+    public static FileStream? TakeTurn(string path)
+    {
+        try
+        {
+            return new(
+                path,
+                new FileStreamOptions
+                {
+                    Mode = FileMode.OpenOrCreate,
+                    Access = FileAccess.ReadWrite,
+                    Share = FileShare.None,
+                    Options = FileOptions.DeleteOnClose,
+                    UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite,
+                }
+            );
+        }
+        catch (IOException e)
+            when (e is not (DirectoryNotFoundException or FileNotFoundException or PathTooLongException))
+        {
+            return null;
+        }
+    }
 }

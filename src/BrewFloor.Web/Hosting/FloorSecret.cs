@@ -16,6 +16,10 @@ public sealed class FloorSecret
 
     private const int Bytes = 32;
 
+    private const int MostTries = 500;
+
+    private static readonly TimeSpan Soon = TimeSpan.FromMilliseconds(10);
+
     private readonly byte[] _key;
 
     private FloorSecret(string text) =>
@@ -40,28 +44,42 @@ public sealed class FloorSecret
         return new(OwnOf(Path.Combine(Directory.CreateDirectory(dataFolder).FullName, "secret")));
     }
 
-    // Written beside and moved into place: two starts at once end with one secret.
+    // Two starts at once end with one secret: it is made by whoever holds the turn and finds none.
     private static string OwnOf(string path)
     {
-        if (!File.Exists(path))
+        for (var tries = 0; !File.Exists(path); tries++)
         {
-            var beside = $"{path}.{Guid.CreateVersion7():N}";
-            using (var file = OwnersFile.Create(beside))
+            if (tries > MostTries)
             {
-                file.Write(Encoding.ASCII.GetBytes(RandomNumberGenerator.GetHexString(2 * Bytes, lowercase: true)));
+                throw new StartProblemException(
+                    $"{path} cannot be made: nobody gets hold of {path}.turn. Is the disk full?"
+                );
             }
 
-            try
+            using var turn = OwnersFile.TakeTurn(path + ".turn");
+            if (turn is null)
             {
-                File.Move(beside, path, overwrite: false);
+                Thread.Sleep(Soon);
             }
-            catch (IOException) when (File.Exists(path))
+            else if (!File.Exists(path))
             {
-                File.Delete(beside);
+                Make(path);
             }
         }
 
         return LongEnough(File.ReadAllText(path).Trim(), path);
+    }
+
+    // Written beside and moved into place: it is never seen half-written, and never left so.
+    private static void Make(string path)
+    {
+        var beside = $"{path}.{Guid.CreateVersion7():N}";
+        using (var file = OwnersFile.Create(beside))
+        {
+            file.Write(Encoding.ASCII.GetBytes(RandomNumberGenerator.GetHexString(2 * Bytes, lowercase: true)));
+        }
+
+        File.Move(beside, path, overwrite: false);
     }
 
     private static string LongEnough(string text, string from) =>
