@@ -31,14 +31,19 @@ internal static class StockGuards
     }
 
     /// <summary>Taking some: it must be of the item's measure; more than the books have is a caution, for shelves are miscounted.</summary>
-    public static IEnumerable<Objection> Taking((Item Thing, ItemState State) item, StockAmount taken)
+    /// <param name="lines">One at least; together they are what is taken.</param>
+    public static IEnumerable<Objection> Taking((Item Thing, ItemState State) item, params StockAmount[] lines)
     {
-        Objection[] unreadable = [.. Unreadable(item.Thing.Name, item.Thing.Measure, taken, mayBeNothing: false)];
+        Objection[] unreadable =
+        [
+            .. lines.SelectMany(line => Unreadable(item.Thing.Name, item.Thing.Measure, line, mayBeNothing: false)),
+        ];
         if (unreadable is [_, ..])
         {
             return unreadable;
         }
 
+        var taken = lines.Aggregate((sum, line) => sum.And(line));
         return item.State.Amount is { } left && left.Measure == taken.Measure && taken.IsMoreThan(left)
             ?
             [

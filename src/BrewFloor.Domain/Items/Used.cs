@@ -18,7 +18,9 @@ internal static class TakingStock
         entry.Used.Select(used => Subject.Item(used.ItemId)).Distinct();
 
     public static IEnumerable<Objection> StockObjections(this ITakesStock entry, Floor before) =>
-        entry.Used.SelectMany(used => StockGuards.Taking(before.Item(used.ItemId), used.Amount));
+        entry
+            .Used.GroupBy(used => used.ItemId, used => used.Amount)
+            .SelectMany(lines => StockGuards.Taking(before.Item(lines.Key), [.. lines]));
 
     /// <summary>The item after all that the entry took of it, in however many lines.</summary>
     public static ItemState Taken(this ITakesStock entry, ItemState item) =>

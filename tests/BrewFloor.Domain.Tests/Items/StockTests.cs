@@ -84,6 +84,22 @@ public class StockTests
     }
 
     [Fact]
+    public void Two_lines_of_one_item_are_taken_together()
+    {
+        var floor = Shelf(new ItemReceived(Acid.Id, Ml(100)));
+        var used = At(
+            2,
+            new Sanitized(TankLogs.K3.Id, Agent.Peracetic, Way.Soak)
+            {
+                Used = [new(Acid.Id, Ml(60)), new(Acid.Id, Ml(60))],
+            }
+        );
+
+        var objection = Assert.Single(used.JudgedOn(floor).Objections, o => o.Code is "more-than-on-the-shelf");
+        Assert.Contains(new Number("amount", Ml(120)), objection.Numbers);
+    }
+
+    [Fact]
     public void What_was_never_counted_is_not_short() =>
         Assert.Empty(At(0, new ItemUsed(Acid.Id, Ml(100))).JudgedOn(Shelf()).Objections);
 
