@@ -19,7 +19,7 @@ public static class LogMeter
     private static readonly Counter<long> Requests = Meter.CreateCounter<long>(
         "brewfloor.log.requests",
         "{request}",
-        "Requests to store entries, by what became of them: stored, refused, conflict."
+        "Requests to store entries, by what became of them: stored, refused, conflict, withheld."
     );
 
     private static readonly Histogram<double> Duration = Meter.CreateHistogram<double>(
@@ -35,7 +35,8 @@ public static class LogMeter
         {
             Appended.Stored => "stored",
             Appended.Refused => "refused",
-            _ => "conflict",
+            Appended.Conflict => "conflict",
+            _ => "withheld",
         };
         Requests.Add(1, new KeyValuePair<string, object?>("outcome", outcome));
         Duration.Record(Stopwatch.GetElapsedTime(since).TotalSeconds);

@@ -8,7 +8,7 @@ namespace BrewFloor.EndToEnd.Tests.Hosting;
 public sealed class DocsCommandsTests(Chromium chromium) : IDisposable
 {
     private readonly Keyboard _keyboard = new();
-    private readonly DocsCommands _docs = new("install", "people", "backup", "export");
+    private readonly DocsCommands _docs = new("install", "people", "watch", "backup", "export");
 
     [Fact]
     public async Task A_floor_is_installed_and_used_backed_up_upgraded_and_restored_by_what_they_say()
@@ -20,7 +20,9 @@ public sealed class DocsCommandsTests(Chromium chromium) : IDisposable
         Assert.Matches(@"\n    [a-z0-9-]{16,}\n", await TypeAsync("people", "reset-password"));
         Assert.Matches(@"\n    \S{20,}\n", await TypeAsync("install", "token add"));
         Assert.Contains("fine", await TypeAsync("install", "doctor"), StringComparison.Ordinal);
+        Assert.Matches(@"\n    \S{20,}\n", await TypeAsync("watch", "token add"));
         await SignsInAsync(owner);
+        await CountsRequestsAsync();
         await TypeAsync("install", "backup FILE");
         await TypeAsync("backup", "backup club.backup");
         await TypeAsync("export", "export club");
@@ -79,6 +81,14 @@ public sealed class DocsCommandsTests(Chromium chromium) : IDisposable
         await olga.TypeAsync("Password", password);
         await olga.PressAsync("Sign in");
         await olga.SeesAsync("Choose your own");
+    }
+
+    // Here, and not in a process that several floors share: there another's end takes the counting of requests along.
+    private async Task CountsRequestsAsync()
+    {
+        using var watcher = new HttpClient { BaseAddress = _keyboard.Address };
+        var numbers = await watcher.GetStringAsync("/metrics", TestContext.Current.CancellationToken);
+        Assert.Contains("http_server_request_duration_seconds", numbers, StringComparison.Ordinal);
     }
 
     private static string Lines(string said) =>

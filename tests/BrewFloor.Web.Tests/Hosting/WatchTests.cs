@@ -34,7 +34,7 @@ public sealed partial class WatchTests(FloorApp app, TestServer server) : IClass
 
         Assert.Matches("""brewfloor_log_entries_total\{[^}]*kind="noted"[^}]*\} [1-9]""", page);
         Assert.Matches("""brewfloor_log_requests_total\{[^}]*outcome="stored"[^}]*\} [1-9]""", page);
-        Assert.Contains("http_server_request_duration_seconds", page, StringComparison.Ordinal);
+        Assert.Contains("db_client_connection_count", page, StringComparison.Ordinal);
         Assert.DoesNotContain("components", page, StringComparison.Ordinal);
     }
 
