@@ -38,7 +38,7 @@ internal static class FloorAway
                 }
 
                 // The database wasn't asked at all.
-                await AnswerAsync(context, [Words(context)["away"], Words(context)["away-why"], Since(context)]);
+                await AnswerAsync(context, words => [words["away"], words["away-why"], Since(context, words)]);
             }
         );
 
@@ -64,9 +64,10 @@ internal static class FloorAway
 
             await AnswerAsync(
                 context,
-                isBusy
-                    ? [Words(context)["busy"], Words(context)["busy-why"]]
-                    : [Words(context)["away"], Words(context)["away-unsure"], Since(context)]
+                words =>
+                    isBusy
+                        ? [words["busy"], words["busy-why"]]
+                        : [words["away"], words["away-unsure"], Since(context, words)]
             );
         }
     }
@@ -79,7 +80,7 @@ internal static class FloorAway
         e is DbException { IsTransient: true } || Busy.Is(e) || (e.InnerException is { } inner && IsOutOfReach(inner));
 
     /// <param name="said">The heading, and the sentences below it.</param>
-    private static async Task AnswerAsync(HttpContext context, string[] said)
+    private static async Task AnswerAsync(HttpContext context, Func<Wording, string[]> said)
     {
         context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
         context.Response.Headers.RetryAfter = "2";
@@ -97,12 +98,14 @@ internal static class FloorAway
             HttpMethods.IsPost(context.Request.Method) && context.Request.HasFormContentType
                 ? (await context.Request.ReadFormAsync(context.RequestAborted)).Where(field => !IsSecret(field.Key))
                 : [];
-        await context.Response.WriteAsync(Page(context, typed, said), context.RequestAborted);
+        var words = Words(context);
+        await context.Response.WriteAsync(Page(context, words, typed, said(words)), context.RequestAborted);
     }
 
     // Built by hand: a page of the usual kind would ask the database who reads it.
     private static string Page(
         HttpContext context,
+        Wording words,
         IEnumerable<KeyValuePair<string, StringValues>> typed,
         string[] said
     )
@@ -122,10 +125,10 @@ internal static class FloorAway
 
         var again =
             kept.Length == 0
-                ? $"""<p><a class="press" href="{Encode(LocalPaths.Here(context))}">{Encode(Words(context)["away-again"])}</a></p>"""
-                : $"""<form method="post">{kept}{Shown(typed)}<button class="press">{Encode(Words(context)["away-again"])}</button></form>""";
+                ? $"""<p><a class="press" href="{Encode(LocalPaths.Here(context))}">{Encode(words["away-again"])}</a></p>"""
+                : $"""<form method="post">{kept}{Shown(typed)}<button class="press">{Encode(words["away-again"])}</button></form>""";
         return $"""
-            <!doctype html><html lang="{Languages.AskedBy(context.Request).Code}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+            <!doctype html><html lang="{words.Language}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
             <title>{Encode(
                 said[0]
             )} · BrewFloor</title><link rel="stylesheet" href="{LocalPaths.Root(context)}tokens.css"><link rel="stylesheet" href="{LocalPaths.Root(context)}floor.css"></head>
@@ -136,10 +139,10 @@ internal static class FloorAway
             """;
     }
 
-    private static string Since(HttpContext context) =>
+    private static string Since(HttpContext context, Wording words) =>
         context.RequestServices.GetRequiredService<Readiness>().LastReachedAt is { } at
-            ? Words(context)["away-since", new Domain.Log.Number("at", at)]
-            : Words(context)["away-never"];
+            ? words["away-since", new Domain.Log.Number("at", at)]
+            : words["away-never"];
 
     // Nobody can be asked who reads; the clock is the site's as last read, as the form below was typed by it.
     private static Wording Words(HttpContext context) =>

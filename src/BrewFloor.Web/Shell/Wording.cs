@@ -20,6 +20,9 @@ public sealed class Wording(Figures figures, CultureInfo culture)
 
     public Figures Figures => figures;
 
+    /// <summary>Its code in HTML: "de".</summary>
+    public string Language => culture.TwoLetterISOLanguageName;
+
     /// <summary>As a list of words is sorted in this language.</summary>
     public StringComparer Order => StringComparer.Create(culture, ignoreCase: false);
 
@@ -30,7 +33,7 @@ public sealed class Wording(Figures figures, CultureInfo culture)
     public string this[string key, params ReadOnlySpan<Number> numbers] => Filled(Of(Pages, key), numbers);
 
     /// <summary>A text that stands alone elsewhere, within a sentence: small, but for German, whose nouns never are.</summary>
-    public string InSentence(string text) => culture.TwoLetterISOLanguageName is "de" ? text : text.ToLower(culture);
+    public string InSentence(string text) => Language is "de" ? text : text.ToLower(culture);
 
     /// <summary>The verb on a slab: "Take gravity".</summary>
     public string Verb(string kind) => Of(Entries, kind + ".verb");
