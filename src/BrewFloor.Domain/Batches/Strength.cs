@@ -14,7 +14,7 @@ public static class Strength
             : default(Outcome<Attenuation>?);
 
     /// <summary>Apparent extract in °P; what lies outside the sucrose tables is read at their end.</summary>
-    internal static double Plato(SpecificGravity gravity) =>
+    public static double Plato(SpecificGravity gravity) =>
         DegreesPlato.From(SpecificGravity.Of(Math.Clamp(gravity.Value, 0.995, 1.179))).Value.Value;
 
     /// <summary>The gravity that reads so; what lies outside the sucrose tables is read at their end.</summary>

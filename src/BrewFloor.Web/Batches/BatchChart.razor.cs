@@ -87,6 +87,5 @@ public sealed partial class BatchChart(Wording wording)
 
     private double ValueOf(DegreesPlato extract) => IsPlato ? extract.Value : Strength.GravityOf(extract).Value;
 
-    private double ValueOf(SpecificGravity gravity) =>
-        IsPlato && DegreesPlato.From(gravity).Gives(out var plato) ? plato.Value : gravity.Value;
+    private double ValueOf(SpecificGravity gravity) => IsPlato ? Strength.Plato(gravity) : gravity.Value;
 }

@@ -23,6 +23,9 @@ public sealed record ChartPanel(
     /// <summary>What is still to come, with how sure it is; in time order.</summary>
     public IReadOnlyList<ChartForecast> Forecast { get; init; } = [];
 
+    /// <summary>One in the last place of the format: closer figures are written alike.</summary>
+    public double Finest => Math.Pow(10, Format.IndexOf('.') is >= 0 and var point ? point + 1 - Format.Length : 0);
+
     /// <summary>Px.</summary>
     public double Height { get; init; } = 220;
 }

@@ -11,11 +11,13 @@ internal sealed record ChartScale(DateTimeOffset From, DateTimeOffset Until, dou
     public double Step { get; private init; } = 1;
 
     /// <summary>The scale whose ends are round numbers around all values.</summary>
+    /// <param name="finest">The least between two figures that are written differently.</param>
     public static ChartScale Around(
         IEnumerable<double> values,
         DateTimeOffset from,
         DateTimeOffset until,
-        double height
+        double height,
+        double finest = 0
     )
     {
         var (low, high) = values
@@ -24,7 +26,8 @@ internal sealed record ChartScale(DateTimeOffset From, DateTimeOffset Until, dou
                 (double.MaxValue, double.MinValue),
                 (ends, value) => (Math.Min(ends.Item1, value), Math.Max(ends.Item2, value))
             );
-        var step = RoundStep(Math.Max(high - low, Math.Max(Math.Abs(high) * .002, 1e-6)) * LeastBetweenTicks / height);
+        var span = Math.Max(high - low, Math.Max(Math.Abs(high) * .002, 1e-6));
+        var step = RoundStep(Math.Max(span * LeastBetweenTicks / height, finest));
         return new ChartScale(
             from,
             until > from ? until : from.AddHours(1),

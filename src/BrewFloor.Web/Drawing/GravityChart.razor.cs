@@ -60,7 +60,8 @@ public sealed partial class GravityChart
                         .Concat(panel.Forecast.SelectMany(f => (double[])[f.In95.Low, f.In95.High])),
                     _from,
                     _until,
-                    panel.Height
+                    panel.Height,
+                    panel.Finest
                 )
             )),
         ];

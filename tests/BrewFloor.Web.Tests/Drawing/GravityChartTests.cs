@@ -87,6 +87,20 @@ public sealed class GravityChartTests : BunitContext
     public void A_single_reading_has_a_scale_too() =>
         Assert.InRange(ChartScale.Around([1.05], Start, Start, 220).Ticks().Count(), 2, 9);
 
+    [Theory]
+    [InlineData("0.000")]
+    [InlineData("0.0")]
+    [InlineData("0")]
+    public void No_two_figures_of_a_scale_are_written_alike(string format)
+    {
+        var panel = new ChartPanel(ChartKind.Gravity, "Gravity", "", format, [Read(0, 1.0101), Read(24, 1.0104)]);
+
+        var figures = Chart(panel).FindAll(".y span").Select(figure => figure.TextContent).ToList();
+
+        Assert.InRange(figures.Count, 2, 9);
+        Assert.Equal(figures.Distinct(StringComparer.Ordinal), figures);
+    }
+
     private static ChartReading Read(double hours, double value) => new(Start.AddHours(hours), value);
 
     private static ChartPanel Panel(params ChartReading[] readings) =>
