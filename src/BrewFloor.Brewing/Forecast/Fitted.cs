@@ -25,17 +25,19 @@ internal sealed class Fitted
 
     public Fitted(Believed believed, (double Hours, double Extract)[] readings)
     {
-        (_believed, _readings) = (believed, readings);
-        _trust = 1 / (1 + (readings.Length / Calibration.Independent));
+        (_believed, _readings) = (believed, Medians.Of(readings));
+        _trust = Medians.Worth(readings.Length) / (1 + (readings.Length / Calibration.Independent));
         _shape = [.. believed.Shape.Select(b => b.Mean)];
         _lnNoise = believed.LnNoise.Mean;
         var precision = Climb();
         Falls = Around(precision);
+        Noise = Math.Exp(_readings == readings ? _lnNoise : NoiseFor(_shape, readings));
     }
 
     public Fall Best => Fall.Of(_shape);
 
-    public double Noise => Math.Exp(_lnNoise);
+    /// <summary>Of a single reading, °P.</summary>
+    public double Noise { get; }
 
     public WeighedFall[] Falls { get; }
 
@@ -53,7 +55,7 @@ internal sealed class Fitted
 
             var move = Cholesky.Of(curvature)!.Solve(downhill);
             double[] next = [.. _shape.Zip(move, (a, b) => a + b)];
-            var lnNoise = NoiseFor(next);
+            var lnNoise = NoiseFor(next, _readings);
             var better = Loss(next, lnNoise);
             if (!(better < loss))
             {
@@ -112,11 +114,11 @@ internal sealed class Fitted
     }
 
     // The most plausible noise for a shape, by a few steps of Newton on its logarithm.
-    private double NoiseFor(double[] shape)
+    private double NoiseFor(double[] shape, (double Hours, double Extract)[] readings)
     {
         var (x, belief) = (_lnNoise, _believed.LnNoise);
         var fall = Fall.Of(shape);
-        double[] squares = [.. _readings.Select(r => Math.Pow(r.Extract - fall.At(r.Hours), 2))];
+        double[] squares = [.. readings.Select(r => Math.Pow(r.Extract - fall.At(r.Hours), 2))];
         for (var step = 0; step < 4; step++)
         {
             var (slope, bend) = (belief.Precision * (x - belief.Mean), belief.Precision);

@@ -13,21 +13,19 @@ public class JudgedTests(ITestOutputHelper output)
 
     private static readonly string[] Quantities = ["final gravity, °P", "time to it, h", "gravity in 24 h, °P"];
 
-    private static readonly (List<Judged> Table, double Milliseconds) All = Judge(1);
+    private static readonly (List<Judged> Table, double Milliseconds) All = Judge(Batches, sensorEvery: null);
 
     [Fact]
     public void Four_of_five_bands_hold_the_truth_and_simple_guesses_are_further_off()
     {
-        output.WriteLine(
-            "quantity               at batches  in 80  in 95    error     last     line  80-wide\n"
-                + string.Join('\n', All.Table)
-        );
+        HoldsIn(All.Table, most: 88);
 
-        Assert.All(All.Table, row => Assert.InRange(row.In80, 72, 88));
-        Assert.All(All.Table, row => Assert.InRange(row.In95, 85, 99));
-        Assert.All(All.Table, row => Assert.True(row.Error < row.LastValue && row.Error < row.Line, row.ToString()));
         Assert.All(All.Table, row => Assert.True(row.Batches > 300, row.ToString()));
     }
+
+    [Fact] // 40 to 500 readings a batch, as a floating sensor sends them
+    public void Nor_are_the_bands_too_narrow_when_a_sensor_reads_every_hour() =>
+        HoldsIn(Judge(Batches / 3, sensorEvery: 1).Table, most: 90); // ours: its day ahead is told a little too modestly
 
     [Fact] // the middle one of all: others build on this machine too
     public void A_forecast_takes_less_than_five_milliseconds()
@@ -37,17 +35,29 @@ public class JudgedTests(ITestOutputHelper output)
         Assert.InRange(All.Milliseconds, 0, 5);
     }
 
-    private static (List<Judged> Table, double Milliseconds) Judge(int first)
+    private void HoldsIn(List<Judged> table, double most)
+    {
+        output.WriteLine(
+            "quantity               at batches  in 80  in 95    error     last     line  80-wide\n"
+                + string.Join('\n', table)
+        );
+
+        Assert.All(table, row => Assert.InRange(row.In80, 72, most));
+        Assert.All(table, row => Assert.InRange(row.In95, 85, 99));
+        Assert.All(table, row => Assert.True(row.Error < row.LastValue && row.Error < row.Line, row.ToString()));
+    }
+
+    private static (List<Judged> Table, double Milliseconds) Judge(int batches, double? sensorEvery)
     {
         var table = Shares.SelectMany((_, i) => Quantities.Select(q => new Judged(q, i + 1))).ToList();
         var times = new List<double>();
-        foreach (var batch in Enumerable.Range(first, Batches).Select(seed => new SimulatedBatch(seed)))
+        foreach (var batch in Enumerable.Range(1, batches).Select(seed => new SimulatedBatch(seed, sensorEvery)))
         {
             for (var i = 0; i < Shares.Length; i++)
             {
                 var until = batch.TimeTo(batch.Original - (Shares[i] * (batch.Original - batch.Final)));
                 var readings = batch.Readings.TakeWhile(r => r.After.TotalHours <= until).ToArray();
-                if (readings.Length >= 4)
+                if (readings.Length is >= 4 and <= 500)
                 {
                     times.Add(Add(batch, readings, table.GetRange(3 * i, 3)));
                 }

@@ -20,7 +20,8 @@ internal sealed class SimulatedBatch
 
     private readonly double[] _extract;
 
-    public SimulatedBatch(int seed)
+    /// <param name="sensorEvery">In h; null: read by hand, two or three times a day or less.</param>
+    public SimulatedBatch(int seed, double? sensorEvery = null)
     {
         var chance = new Random(seed);
         IsLager = chance.NextDouble() < 0.35;
@@ -29,7 +30,7 @@ internal sealed class SimulatedBatch
         IsStuck = chance.NextDouble() < 0.05;
         _extract = Run(Draw(chance));
         Final = _extract[^1];
-        Readings = Read(chance);
+        Readings = Read(chance, sensorEvery);
         HasHistory = chance.NextDouble() < 0.5;
         Expected = Math.Max(-0.04 * Original, Ideal + Normal(chance, HasHistory ? 0.5 : 1.0));
     }
@@ -137,10 +138,11 @@ internal sealed class SimulatedBatch
         return [-takesG, -takesM, -takesT, grown, tires];
     }
 
-    private List<GravityReading> Read(Random chance)
+    private List<GravityReading> Read(Random chance, double? sensorEvery)
     {
         Noise = Even(chance, 0.05, 0.25);
-        var interval = new[] { 4.0, 8, 12, 24 }[chance.Next(4)] * (IsLager ? 1.5 : 1);
+        var byHand = new[] { 4.0, 8, 12, 24 }[chance.Next(4)] * (IsLager ? 1.5 : 1);
+        var interval = sensorEvery ?? byHand;
         var inGravity = chance.Next(2) == 0;
         var readings = new List<GravityReading>();
         for (var hours = Even(chance, 0, 6); hours < End - 100; hours += interval * Even(chance, 0.5, 1.5))
