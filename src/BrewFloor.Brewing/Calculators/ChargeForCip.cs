@@ -10,7 +10,7 @@ internal static class ChargeForCip
             Cautions = ["caustic", "caustic-gas", "hot-closed", "label-first"],
             Inputs =
             [
-                .. TankAsks.Cone,
+                .. TankAsks.All,
                 Asks.Usual("cover", Measure.Size, 0, 20_000, 50),
                 Asks.Measured("lines", Measure.Volume, 0, 10_000, 5),
                 Asks.Usual("pool", Measure.Percent, 1, 5, 3),
@@ -24,10 +24,10 @@ internal static class ChargeForCip
             ],
             Sources =
             [
-                "Mass balance; cone and cylinder by their closed forms",
+                "Mass balance; cone, dishes and cylinder by their closed forms",
                 "a pool of 1 to 5 % that covers the outlet: common practice, no source",
             ],
-            Checks = ["GE-07", "GE-08", "CI-09"],
+            Checks = ["GE-03", "GE-04", "GE-05", "GE-06", "GE-07", "GE-08", "CI-09"],
             Compute = given =>
                 from tank in TankAsks.Tank(given)
                 from charge in CipCharge.For(tank, given.Volume("lines"), given.Share("pool"), given.Size("cover"))

@@ -8,13 +8,14 @@ namespace BrewFloor.Brewing.Calculators;
 /// <summary>What a calculator works with: every input has a value, and it is known which were given and which assumed.</summary>
 public sealed class Given
 {
-    private readonly Calculator _calculator;
-
     private readonly Dictionary<string, double> _figures = new(StringComparer.Ordinal);
 
     private readonly Dictionary<string, string> _choices = new(StringComparer.Ordinal);
 
-    private Given(Calculator calculator) => _calculator = calculator;
+    private Given(Calculator calculator) => Calculator = calculator;
+
+    /// <summary>Whose inputs these are.</summary>
+    public Calculator Calculator { get; }
 
     /// <summary>Nothing was given: every input stands at its start.</summary>
     /// <param name="calculator">Whose inputs.</param>
@@ -48,9 +49,7 @@ public sealed class Given
     /// <param name="name">Of a quantity that is asked for.</param>
     public Figure Figure(string name)
     {
-        var input = _calculator
-            .Inputs.OfType<QuantityInput>()
-            .First(i => i.Name.Equals(name, StringComparison.Ordinal));
+        var input = Calculator.Inputs.OfType<QuantityInput>().First(i => i.Name.Equals(name, StringComparison.Ordinal));
         return new(_figures.TryGetValue(name, out var value) ? value : input.Start, input.Measure);
     }
 
@@ -59,10 +58,9 @@ public sealed class Given
     public string Choice(string name) =>
         _choices.TryGetValue(name, out var option)
             ? option
-            : _calculator
-                .Inputs.OfType<ChoiceInput>()
-                .First(i => i.Name.Equals(name, StringComparison.Ordinal))
-                .Options[0];
+            : Calculator.Inputs.OfType<ChoiceInput>().First(i => i.Name.Equals(name, StringComparison.Ordinal)).Options[
+                0
+            ];
 
     internal Volume Volume(string name) => UnitsNet.Volume.FromLiters(Number(name));
 
@@ -110,7 +108,7 @@ public sealed class Given
 
     private Given Copy()
     {
-        var other = new Given(_calculator);
+        var other = new Given(Calculator);
         foreach (var (name, value) in _figures)
         {
             other._figures[name] = value;

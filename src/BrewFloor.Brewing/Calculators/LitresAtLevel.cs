@@ -5,14 +5,15 @@ internal static class LitresAtLevel
     public static Calculator Question { get; } =
         new("dip", Subject.Tanks)
         {
-            Inputs = [.. TankAsks.Cone, Asks.Measured("level", Measure.Size, 0, 20_000, 500)],
+            Inputs = [.. TankAsks.All, Asks.Measured("level", Measure.Size, 0, 20_000, 500)],
             Formula =
             [
                 "in the cone: r = r0 + z tan(a/2), V = pi z / 3 (r0² + r0 r + r²)",
-                "above it: pi r² a millimetre",
+                "in a dish: by the radii of its crown and its knuckle; a half ellipsoid is D/4 deep",
+                "in the cylinder: pi r² a millimetre",
             ],
             Sources = ["Geometry; what hangs in a tank displaces 0.2 to 3 %: common practice, no source"],
-            Checks = ["GE-07", "GE-08", "GE-09"],
+            Checks = ["GE-03", "GE-04", "GE-05", "GE-06", "GE-07", "GE-08", "GE-09"],
             Plot = new Plot("level", "volume", 0, 1000),
             Compute = given =>
                 from tank in TankAsks.Tank(given)
@@ -22,7 +23,7 @@ internal static class LitresAtLevel
                     new Result("volume", Figure.Of(volume)),
                     new Result("left-above", Figure.Of(tank.Total - volume)),
                     new Result("tank-total", Figure.Of(tank.Total)),
-                    new Result("cone-volume", Figure.Of(tank.BottomVolume)),
+                    new Result("bottom-volume", Figure.Of(tank.BottomVolume)),
                     new Result("wet-wall", new Figure(wet.SquareMeters, Measure.Area))
                 ).Finding("weigh-water", Weight.Plain),
         };

@@ -9,6 +9,8 @@ namespace BrewFloor.Web.Calculators;
 /// <summary>One number or choice that a calculator asks for; a usual value is said below and never typed for the person.</summary>
 public sealed partial class CalculatorField(Wording wording)
 {
+    private const int Few = 3; // choices that are seen at once; more are a list
+
     [Parameter, EditorRequired]
     public required Asked Asked { get; set; }
 

@@ -1,4 +1,7 @@
 using BrewFloor.Brewing.Calculators;
+using BrewFloor.Brewing.Tanks;
+using UnitsNet;
+using Measure = BrewFloor.Brewing.Calculators.Measure;
 
 namespace BrewFloor.Brewing.Tests.Calculators;
 
@@ -92,6 +95,44 @@ public class CalculatorTests
         Assert.Equal(inFirst, found.ToFirst(value), Math.Abs(inFirst) * 1e-5);
         Assert.Equal(value, found.FromFirst(found.ToFirst(value)), Math.Abs(value) * 1e-3);
     }
+
+    [Fact]
+    public void A_tank_of_the_floor_is_asked_about_in_its_own_shape()
+    {
+        DishKind[] dishes = Enum.GetValues<DishKind>();
+        VesselBottom[] bottoms =
+        [
+            new ConeBottom(Angle.FromDegrees(72)),
+            new ConeBottom(Height: Length.FromMillimeters(400)),
+            new FlatBottom(),
+            .. dishes.Select(dish => new DishedBottom(dish)),
+        ];
+        VesselHead[] heads = [new FlatLid(), .. dishes.Select(dish => new DishedHead(dish))];
+
+        Assert.All(bottoms.SelectMany(bottom => heads.Select(head => Shaped(bottom, head))), SameTotal);
+
+        static void SameTotal(VesselShape shape)
+        {
+            var calculator = AllCalculators.ByName["dip"];
+            var results = calculator.Answer(Given.NothingTo(calculator).With(shape)).Value.Results;
+            Assert.Equal(
+                shape.Total.Liters,
+                results.First(result => result.Name is "tank-total").Value.Value,
+                1e-6 * shape.Total.Liters
+            );
+        }
+    }
+
+    private static VesselShape Shaped(VesselBottom bottom, VesselHead head) =>
+        VesselShape
+            .Measured(
+                Length.FromMillimeters(800),
+                Length.FromMillimeters(900),
+                bottom,
+                Length.FromMillimeters(50),
+                head
+            )
+            .Value;
 
     private static IEnumerable<Measure> Measures() =>
         AllCalculators
