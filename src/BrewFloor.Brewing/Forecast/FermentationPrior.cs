@@ -3,12 +3,6 @@ using UnitsNet;
 
 namespace BrewFloor.Brewing.Forecast;
 
-/// <summary>A batch of the same strain that is done.</summary>
-/// <param name="Attenuation">Apparent degree of fermentation it ended at, 30 to 110 %.</param>
-/// <param name="Steepness">As fitted (<see cref="CurveFit"/>), 0.005 to 0.5 an hour.</param>
-/// <param name="Midpoint">As fitted, 2 to 500 h.</param>
-public readonly record struct EarlierBatch(Ratio Attenuation, Frequency Steepness, TimeSpan Midpoint);
-
 /// <summary>What is believed of a batch before anything is read.</summary>
 /// <remarks>
 /// From a recipe: steepness and midpoint by temperature through the middles of the usual ranges (ale 19 °C 0.095/h and 30 h,
@@ -89,7 +83,7 @@ public sealed record FermentationPrior
     {
         for (var i = 0; i < earlier.Count; i++)
         {
-            if (RefusalOf(earlier[i]) is { } refusal)
+            if (earlier[i].Refusal is { } refusal)
             {
                 return refusal with { Row = i + 1 };
             }
@@ -134,9 +128,4 @@ public sealed record FermentationPrior
 
     private static double Drawn(double usually, double lnOwn, double own, double usual) =>
         Math.Exp(((own * lnOwn) + (usual * Math.Log(usually))) / (own + usual));
-
-    private static Refusal? RefusalOf(EarlierBatch batch) =>
-        Accepted.Between(30, 110, batch.Attenuation.Percent, "attenuation", "%")
-        ?? Accepted.Between(0.005, 0.5, batch.Steepness.Hertz * 3600, "steepness", "1/h")
-        ?? Accepted.Between(2, 500, batch.Midpoint.TotalHours, "midpoint", "h");
 }

@@ -22,6 +22,9 @@ public sealed record Batch(Guid Id, int Number, string Name, string Style, BeerK
     /// <summary>The lowest apparent gravity the yeast can reach: a forced ferment, the strain's history, or the plan.</summary>
     public SpecificGravity? LimitOfAttenuation { get; init; }
 
+    /// <summary>A forced ferment of this wort found the limit: it is sharper than a plan.</summary>
+    public bool IsLimitForced { get; init; }
+
     /// <summary>The plan says to dry hop while it still ferments, so the yeast is not expected to be out.</summary>
     public bool DryHopsDuringFermentation { get; init; }
 

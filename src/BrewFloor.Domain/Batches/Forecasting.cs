@@ -18,7 +18,13 @@ public sealed record BatchForecast(
     DegreesPlato Expected
 )
 {
-    /// <summary>The batch has no limit of attenuation: three quarters of the fall were taken.</summary>
+    /// <summary>The numbers of the batches of its strain that were learned from.</summary>
+    public IReadOnlyList<int> LearnedFrom { get; init; } = [];
+
+    /// <summary>Where it ends was found by a forced ferment of this wort.</summary>
+    public bool IsEndForced { get; init; }
+
+    /// <summary>Neither a limit of attenuation nor an earlier batch is known: three quarters of the fall were taken.</summary>
     public bool IsEndAssumed { get; init; }
 
     /// <summary>No temperature was read since the yeast went in: the usual one of its kind was taken.</summary>
@@ -43,6 +49,7 @@ public static class Forecasting
     private static readonly DegreesPlato ByDensityMeter = new(0.05);
 
     /// <summary>Only while it ferments, in one tank, by the yeast and the wort it began with.</summary>
+    /// <param name="ofItsStrain">Batches pitched with the same strain; those that are over and were as warm teach.</param>
     /// <returns>
     /// Refused: <c>not-fermenting</c>, <c>original-unknown</c>, <c>fall-broken</c> (dry hops went in), <c>several-tanks</c>,
     /// and <c>beyond-forecast</c> for numbers it isn't made for.
@@ -50,6 +57,7 @@ public static class Forecasting
     public static Outcome<BatchForecast> ForecastOf(
         this BatchState batch,
         Batch thing,
+        IEnumerable<(Batch Thing, BatchState State)> ofItsStrain,
         HouseRules rules,
         DateTimeOffset now
     )
@@ -61,16 +69,17 @@ public static class Forecasting
 
         var pitched = batch.Pitches[0].Moment.At;
         GravityFact[] readings = [.. batch.Gravities.Where(read => read.Moment.At >= pitched && read.Moment.At <= now)];
+        var earlier = EarlierBatches.LearnFrom(ofItsStrain, batch.WarmestOf(thing));
         var found =
-            from prior in PriorOf(batch, thing, pitched, readings)
-            from outlook in Outlook.From(
-                prior,
-                [.. readings.Select(read => new GravityReading(read.Moment.At - pitched, PlatoOf(read.Gravity)))],
-                now - pitched
-            )
+            from recipe in RecipeOf(batch, thing, readings)
+            from strain in recipe.WithEarlier([.. earlier.Select(known => known.Did)])
+            from prior in IsForced(thing) ? strain.WithForcedFerment(LimitOf(thing)) : strain
+            from outlook in Outlook.From(prior, Readings(readings, pitched), now - pitched)
             select new BatchForecast(outlook, pitched, readings, prior.Final)
             {
-                IsEndAssumed = thing.LimitOfAttenuation is null,
+                LearnedFrom = [.. earlier.Select(known => known.Number)],
+                IsEndForced = IsForced(thing),
+                IsEndAssumed = thing.LimitOfAttenuation is null && earlier is [],
                 IsTemperatureAssumed = WarmestSince(batch, pitched) is null,
             };
         return found.Gives(out var forecast) ? forecast : No("beyond-forecast");
@@ -83,22 +92,32 @@ public static class Forecasting
         : batch.DryHops.Any(hop => hop.Moment.At > batch.Pitches[0].Moment.At) ? No("fall-broken")
         : null;
 
-    private static Outcome<FermentationPrior> PriorOf(
-        BatchState batch,
-        Batch thing,
-        DateTimeOffset pitched,
-        GravityFact[] readings
-    )
+    /// <summary>As the curves of <see cref="Brewing.Forecast"/> take them.</summary>
+    internal static GravityReading[] Readings(IEnumerable<GravityFact> read, DateTimeOffset pitched) =>
+        [
+            .. read.Where(one => one.Moment.At >= pitched)
+                .Select(one => new GravityReading(one.Moment.At - pitched, PlatoOf(one.Gravity))),
+        ];
+
+    /// <summary>In °C, the highest that was read since the yeast went in, else the usual one of its kind.</summary>
+    internal static double WarmestOf(this BatchState batch, Batch thing) =>
+        (batch.Pitches is [var pitch, ..] ? WarmestSince(batch, pitch.Moment.At) : null)?.DegreesCelsius
+        ?? UsualOf(thing.Kind);
+
+    private static bool IsForced(Batch thing) => thing is { IsLimitForced: true, LimitOfAttenuation: not null };
+
+    private static DegreesPlato LimitOf(Batch thing) => PlatoOf(thing.LimitOfAttenuation!.Value);
+
+    private static Outcome<FermentationPrior> RecipeOf(BatchState batch, Batch thing, GravityFact[] readings)
     {
         var original = PlatoOf(batch.OriginalGravity!.Value);
         var attenuation = thing.LimitOfAttenuation is { } limit
             ? 100 * (1 - (PlatoOf(limit).Value / original.Value))
             : 100 * UsualAttenuation;
-        var warmest = WarmestSince(batch, pitched) ?? UsualOf(thing.Kind);
         return FermentationPrior.FromRecipe(
             original,
             Ratio.FromPercent(Math.Clamp(attenuation, Lowest, Highest)),
-            Temperature.FromDegreesCelsius(Math.Clamp(warmest.DegreesCelsius, 4, 30)),
+            Temperature.FromDegreesCelsius(Math.Clamp(batch.WarmestOf(thing), 4, 30)),
             readings is [.., { Instrument: Instrument.DensityMeter }] ? ByDensityMeter : ByHydrometer
         );
     }
@@ -113,8 +132,7 @@ public static class Forecasting
     }
 
     // Common practice, no source: the middles that the forecast's own beliefs are made for.
-    private static Temperature UsualOf(BeerKind kind) =>
-        Temperature.FromDegreesCelsius(kind is BeerKind.Lager ? 11 : 19);
+    private static double UsualOf(BeerKind kind) => kind is BeerKind.Lager ? 11 : 19; // °C
 
     private static DegreesPlato PlatoOf(SpecificGravity gravity) => new(Strength.Plato(gravity));
 

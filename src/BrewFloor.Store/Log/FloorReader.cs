@@ -1,3 +1,5 @@
+using BrewFloor.Domain;
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 using BrewFloor.Store.House;
 using BrewFloor.Store.Jobs;
@@ -75,6 +77,33 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
             number
         );
         return view.Floor.Batches is [] ? null : view;
+    }
+
+    /// <summary>The last twelve batches that are over and were pitched with a strain that this one was, the newest first.</summary>
+    public async Task<Listed<(Batch Thing, BatchState State)>> EarlierOfStrainAsync(int number, CancellationToken stop)
+    {
+        var view = await ViewAsync(
+            new(
+                None,
+                """
+                t.number <> $1 AND (s.state ->> 'packaged' IS NOT NULL OR s.state ->> 'closed' IS NOT NULL) AND t.id IN (
+                    SELECT (into_it ->> 'batch_id')::uuid
+                    FROM batches b JOIN states o ON o.subject_id = b.id
+                    CROSS JOIN jsonb_array_elements(o.state -> 'pitches') pitch
+                    JOIN cultures own ON own.id = (pitch ->> 'culture_id')::uuid
+                    JOIN cultures like_it ON lower(like_it.thing ->> 'strain') = lower(own.thing ->> 'strain')
+                    JOIN states y ON y.subject_id = like_it.id
+                    CROSS JOIN jsonb_array_elements(y.state -> 'pitched_into') into_it
+                    WHERE b.number = $1)
+                ORDER BY t.number DESC LIMIT 12
+                """,
+                None,
+                None
+            ),
+            stop,
+            number
+        );
+        return view.Floor.Batches;
     }
 
     /// <summary>Batches that anything was ever logged about, the newest first.</summary>

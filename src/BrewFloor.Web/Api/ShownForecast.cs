@@ -32,6 +32,8 @@ internal static class ShownForecast
             ["basis"] = Shown.Of(forecast.Outlook.Basis),
             ["readings"] = forecast.Readings.Count,
             ["pitched"] = Shown.Of(forecast.Pitched),
+            ["learned_from"] = new JsonArray([.. forecast.LearnedFrom.Select(number => (JsonNode)number)]),
+            ["end_by_forced_ferment"] = forecast.IsEndForced,
             ["assumed"] = new JsonArray([.. ForecastWords.Assumed(forecast, words).Select(text => (JsonNode)text)]),
             ["final"] = Gravities(forecast.Outlook.Final),
             ["done"] = Band(forecast.Outlook.Done, time => Shown.Of(forecast.At(time))),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BrewFloor.Brewing;
+using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Store.Batches;
 using BrewFloor.Store.Log;
@@ -48,6 +49,7 @@ public sealed partial class BatchEditPage(
                 Start = _batch.LimitOfAttenuation?.Value.ToString("0.000", CultureInfo.InvariantCulture),
                 StartUnit = "SG",
             },
+            new FlagField("limit-forced") { Start = _batch.IsLimitForced ? "true" : null },
             new TextField("colour") { Start = _batch.ColourEbc?.ToString("0.#", CultureInfo.InvariantCulture) },
             new FlagField("harvest-planned") { Start = _batch.HarvestPlanned ? "true" : null },
             new FlagField("hops-while-fermenting") { Start = _batch.DryHopsDuringFermentation ? "true" : null },
@@ -62,12 +64,24 @@ public sealed partial class BatchEditPage(
             Name = said.RequiredText("name"),
             Style = said.Text("style"),
             Kind = said.Choice<BeerKind>("beer"),
-            LimitOfAttenuation = said.SpecificGravityOrNone("limit"),
+            LimitOfAttenuation = ReadLimit(said),
+            IsLimitForced = said.Flag("limit-forced"),
             ColourEbc = ReadColour(said),
             HarvestPlanned = said.Flag("harvest-planned"),
             DryHopsDuringFermentation = said.Flag("hops-while-fermenting"),
         };
         return () => book.EditAsync(batch, Policies.AuthorOf(Http.User), Http.RequestAborted);
+    }
+
+    private static SpecificGravity? ReadLimit(FormReader said)
+    {
+        var limit = said.SpecificGravityOrNone("limit");
+        if (limit is null && said.Flag("limit-forced") && said.Text("limit").Length == 0)
+        {
+            said.Refuse("limit", new Refusal("missing", "limit", "", ""));
+        }
+
+        return limit;
     }
 
     private static double? ReadColour(FormReader said)

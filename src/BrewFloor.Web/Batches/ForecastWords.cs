@@ -53,8 +53,23 @@ internal static class ForecastWords
             new("error", Math.Round(sign.Error.Value, 2))
         ];
 
-    public static string Basis(BatchForecast forecast, Wording words) =>
-        words["forecast-on-" + forecast.Outlook.Basis, new Number("count", forecast.Readings.Count)];
+    /// <summary>What it rests on: readings and plan, earlier batches of the strain, a forced ferment.</summary>
+    public static IEnumerable<string> Basis(BatchForecast forecast, Wording words)
+    {
+        yield return words["forecast-on-" + forecast.Outlook.Basis, new Number("count", forecast.Readings.Count)];
+        if (forecast.LearnedFrom is [_, ..] learned)
+        {
+            yield return words["forecast-on-strain", new Number("batches", string.Join(", ", learned))];
+        }
+
+        if (forecast.IsEndForced)
+        {
+            yield return words[
+                "forecast-on-forced-ferment",
+                new Number("expected", Strength.GravityOf(forecast.Expected))
+            ];
+        }
+    }
 
     /// <summary>What nobody said and was taken all the same.</summary>
     public static IEnumerable<string> Assumed(BatchForecast forecast, Wording words)

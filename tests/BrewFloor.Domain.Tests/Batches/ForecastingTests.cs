@@ -18,6 +18,12 @@ public class ForecastingTests
         Gravity(1.015).On(4)
     );
 
+    private static readonly Batch Unplanned = Batch118 with { LimitOfAttenuation = null };
+
+    /// <summary>The same beer a month before, under another number.</summary>
+    private static (Batch Thing, BatchState State) Earlier =>
+        (Unplanned with { Number = 117 }, Fallen().Of(Batch118) with { OriginalGravity = SpecificGravity.Of(1.050) });
+
     [Fact]
     public void Its_own_readings_make_the_forecast_and_the_end_lies_below_the_last()
     {
@@ -32,6 +38,59 @@ public class ForecastingTests
     }
 
     [Fact]
+    public void What_the_strain_did_before_says_where_it_ends()
+    {
+        var learned = Learning(Unplanned, Earlier).Value;
+
+        Assert.Equal([117], learned.LearnedFrom);
+        Assert.False(learned.IsEndAssumed);
+        Assert.Equal(Plato(1.048) * Plato(1.008) / Plato(1.050), learned.Expected.Value, 0.01);
+    }
+
+    [Fact]
+    public void A_plan_that_the_strain_bears_out_is_foretold_more_sharply()
+    {
+        var (plan, learned) = (Learning(Batch118).Value.Outlook, Learning(Batch118, Earlier).Value.Outlook);
+
+        Assert.True(Width(learned.Final) < Width(plan.Final));
+        Assert.True(Spread(learned.Done.Select(at => at.TotalHours)) < Spread(plan.Done.Select(at => at.TotalHours)));
+
+        static double Width(Band<DegreesPlato> band) => band.High80.Value - band.Low80.Value;
+
+        static double Spread(Band<double> band) => band.High80 / band.Low80; // a slower strain is later by more hours
+    }
+
+    [Fact]
+    public void A_batch_that_runs_was_colder_or_was_hardly_read_teaches_nothing()
+    {
+        var (thing, over) = Earlier;
+        var running = over with { Packaged = null };
+        var hardlyRead = over with { Gravities = [.. over.Gravities.TakeLast(4)] };
+
+        Assert.Empty(Learning(Unplanned, (thing, running)).Value.LearnedFrom);
+        Assert.Empty(Learning(Unplanned, (thing with { Kind = BeerKind.Lager }, over)).Value.LearnedFrom);
+        Assert.Empty(Learning(Unplanned, (thing, hardlyRead)).Value.LearnedFrom);
+    }
+
+    [Fact]
+    public void After_dry_hops_it_is_another_fall()
+    {
+        var hopped = Fallen(DryHopped().On(5)).Of(Batch118); // three of eight readings are before
+
+        Assert.Empty(Learning(Unplanned, (Earlier.Thing, hopped)).Value.LearnedFrom);
+    }
+
+    [Fact]
+    public void A_forced_ferment_counts_for_more_than_plan_and_strain()
+    {
+        var forced = Learning(Batch118 with { IsLimitForced = true }, Earlier).Value;
+
+        Assert.True(forced.IsEndForced);
+        Assert.Equal(Plato(1.010), forced.Expected.Value, 0.001);
+        Assert.False(Learning(Unplanned with { IsLimitForced = true }).Value.IsEndForced); // no limit, nothing found
+    }
+
+    [Fact]
     public void Before_anything_is_read_it_rests_on_what_is_believed()
     {
         var forecast = Forecast(Pitched118, 1).Value;
@@ -43,10 +102,7 @@ public class ForecastingTests
     [Fact]
     public void Without_a_limit_of_attenuation_three_quarters_of_the_fall_are_taken_and_said_to_be()
     {
-        var forecast = Falling
-            .Of(Batch118)
-            .ForecastOf(Batch118 with { LimitOfAttenuation = null }, Rules, Day(4.1))
-            .Value;
+        var forecast = Falling.Of(Batch118).ForecastOf(Unplanned, [], Rules, Day(4.1)).Value;
 
         Assert.True(forecast.IsEndAssumed);
         Assert.Equal(DegreesPlato.From(SpecificGravity.Of(1.048)).Value.Value / 4, forecast.Expected.Value, 0.01);
@@ -58,7 +114,7 @@ public class ForecastingTests
         var ale = Forecast(Pitched118, 1).Value.Outlook.Done.Likely;
         var lager = Pitched118
             .Of(Batch118)
-            .ForecastOf(Batch118 with { Kind = BeerKind.Lager }, Rules, Day(1))
+            .ForecastOf(Batch118 with { Kind = BeerKind.Lager }, [], Rules, Day(1))
             .Value.Outlook.Done.Likely;
 
         Assert.True(lager > 1.5 * ale, $"{lager} and {ale}");
@@ -88,6 +144,26 @@ public class ForecastingTests
         );
     }
 
+    private static Floor Fallen(params LogEntry[] besides) =>
+        Pitched118.And([
+            Gravity(1.048).On(1),
+            Gravity(1.038).On(2),
+            Gravity(1.024).On(3),
+            .. besides,
+            Gravity(1.013).On(5, hour: 20),
+            Gravity(1.009).On(6),
+            Gravity(1.008).On(7),
+            Gravity(1.008).On(9),
+            Kegged(300).On(12),
+        ]);
+
+    private static Brewing.Outcome<BatchForecast> Learning(
+        Batch thing,
+        params (Batch Thing, BatchState State)[] ofItsStrain
+    ) => Pitched118.Of(Batch118).ForecastOf(thing, ofItsStrain, Rules, Day(1));
+
+    private static double Plato(double gravity) => DegreesPlato.From(SpecificGravity.Of(gravity)).Value.Value;
+
     private static Brewing.Outcome<BatchForecast> Forecast(Floor floor, double day) =>
-        floor.Of(Batch118).ForecastOf(Batch118, Rules, Day(day));
+        floor.Of(Batch118).ForecastOf(Batch118, [], Rules, Day(day));
 }

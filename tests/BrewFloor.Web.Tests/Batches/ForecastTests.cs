@@ -24,6 +24,17 @@ public sealed class ForecastTests(FloorApp app) : IClassFixture<FloorApp>
         (4, 1.013),
     ];
 
+    private static readonly (double HoursAgo, double Gravity)[] Fallen =
+    [
+        (70, 1.047),
+        (60, 1.044),
+        (50, 1.035),
+        (40, 1.022),
+        (30, 1.013),
+        (20, 1.010),
+        (10, 1.008),
+    ];
+
     private static int _tanks;
 
     [Fact]
@@ -63,7 +74,7 @@ public sealed class ForecastTests(FloorApp app) : IClassFixture<FloorApp>
     [Fact]
     public async Task Where_nothing_is_foretold_it_says_why()
     {
-        var number = await FermentingAsync([], pitched: false);
+        var number = await FermentingAsync([], strain: null);
         using var program = await app.WithTokenAsync("read");
 
         var none = await program.ReadAsync($"/batches/{number}/forecast");
@@ -78,9 +89,33 @@ public sealed class ForecastTests(FloorApp app) : IClassFixture<FloorApp>
         );
     }
 
+    [Fact]
+    public async Task It_says_which_earlier_batches_of_the_strain_count()
+    {
+        var earlier = await FermentingAsync(Fallen, "Coast ale", isOver: true);
+        await FermentingAsync(Fallen, "Valley ale", isOver: true);
+        await FermentingAsync(Fallen, "coast ale"); // still in its tank
+        var number = await FermentingAsync(Falling, "coast ale");
+        using var program = await app.WithTokenAsync("read");
+
+        var forecast = (await program.ReadAsync($"/batches/{number}/forecast"))["forecast"]!;
+        var page = await app.As(Role.Viewer).PageAsync($"/batches/{number}");
+
+        Assert.Equal([earlier], forecast["learned_from"]!.AsArray().Select(n => n!.GetValue<int>()));
+        Assert.Contains(
+            $"batch no. {earlier}.",
+            page.QuerySelector("#forecast")!.TextContent,
+            StringComparison.Ordinal
+        );
+    }
+
     private static double Value(JsonNode? quantity) => quantity!["value"]!.GetValue<double>();
 
-    private async Task<int> FermentingAsync((double HoursAgo, double Gravity)[] read, bool pitched = true)
+    private async Task<int> FermentingAsync(
+        (double HoursAgo, double Gravity)[] read,
+        string? strain = "House ale",
+        bool isOver = false
+    )
     {
         var tank = await app.TankAsync($"V{Interlocked.Increment(ref _tanks)}");
         var batch = Guid.CreateVersion7();
@@ -96,23 +131,44 @@ public sealed class ForecastTests(FloorApp app) : IClassFixture<FloorApp>
                 },
             }
         );
-        if (pitched)
+        if (strain is not null)
+        {
+            await PitchAsync(tank.Id, batch, strain);
+        }
+
+        await ReadAsync(tank.Id, batch, read);
+        if (isOver)
         {
             await app.AppendAsync(
-                new Pitched(tank.Id, batch, [])
+                new Discarded(tank.Id, batch, UnitsNet.Volume.FromLiters(900), "drunk")
                 {
                     Id = NewId(),
-                    At = Ago(78),
-                    Words = "dry yeast",
+                    At = Ago(1),
+                    IsRest = true,
                 }
             );
         }
 
+        var view = await app.Get<Store.Log.FloorReader>().BatchesAsync(null, 50, FloorApp.Stop);
+        return view.Floor.Batches.First(known => known.Thing.Id == batch).Thing.Number;
+    }
+
+    private async Task PitchAsync(Guid tank, Guid batch, string strain)
+    {
+        var (pack, amount) = (NewId(), YeastAmount.Of(UnitsNet.Mass.FromGrams(500)));
+        await app.AppendAsync(
+            new CultureReceived(new(pack, strain, CultureKind.DryPack), amount) { Id = NewId(), At = Ago(79) }
+        );
+        await app.AppendAsync(new Pitched(tank, batch, [new(pack, amount)]) { Id = NewId(), At = Ago(78) });
+    }
+
+    private async Task ReadAsync(Guid tank, Guid batch, (double HoursAgo, double Gravity)[] read)
+    {
         foreach (var (hours, gravity) in read)
         {
             await app.AppendAsync(
                 new GravityTaken(
-                    tank.Id,
+                    tank,
                     batch,
                     new GravityRead(gravity, GravityScale.Sg2020, Instrument.DensityMeter, null)
                 )
@@ -122,8 +178,5 @@ public sealed class ForecastTests(FloorApp app) : IClassFixture<FloorApp>
                 }
             );
         }
-
-        var view = await app.Get<Store.Log.FloorReader>().BatchesAsync(null, 50, FloorApp.Stop);
-        return view.Floor.Batches.First(known => known.Thing.Id == batch).Thing.Number;
     }
 }
