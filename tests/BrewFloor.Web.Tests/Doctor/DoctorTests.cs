@@ -17,8 +17,8 @@ public sealed class DoctorTests(FloorApp app, TestServer server) : IClassFixture
             rows.Select(row => row.QuerySelector("dt").Words())
         );
         Assert.All(rows, row => Assert.Contains(row.QuerySelector("b").Words(), (string[])["fine", "look", "bad"]));
-        Assert.StartsWith("fine PostgreSQL", rows[0].QuerySelector("dd").Words(), StringComparison.Ordinal);
-        Assert.StartsWith("look Not backed up yet", rows[^1].QuerySelector("dd").Words(), StringComparison.Ordinal);
+        Assert.StartsWith("fine: PostgreSQL", rows[0].QuerySelector("dd").Words(), StringComparison.Ordinal);
+        Assert.StartsWith("look: Not backed up yet", rows[^1].QuerySelector("dd").Words(), StringComparison.Ordinal);
         Assert.NotNull((await app.As(Role.Owner).PageAsync("/more")).QuerySelector("a[href='doctor']"));
         Assert.Null((await app.As(Role.Brewer).PageAsync("/more")).QuerySelector("a[href='doctor']"));
     }
@@ -32,7 +32,7 @@ public sealed class DoctorTests(FloorApp app, TestServer server) : IClassFixture
         var proxy = (await browser.PageAsync("/doctor")).QuerySelectorAll("dl.facts > div")[4];
 
         Assert.StartsWith(
-            "look Requests come through a proxy",
+            "look: Requests come through a proxy",
             proxy.QuerySelector("dd").Words(),
             StringComparison.Ordinal
         );
