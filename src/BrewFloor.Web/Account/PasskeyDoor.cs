@@ -12,13 +12,21 @@ public sealed record PasskeyAsked(System.Text.Json.Nodes.JsonNode Options, strin
 
 /// <summary>A passkey that a device has made.</summary>
 /// <param name="Person">Whom it was made for.</param>
-internal sealed record PasskeyMade(Guid Person, string Name, UserPasskeyInfo Info);
+public sealed record PasskeyMade(Guid Person, string Name, UserPasskeyInfo Info);
+
+/// <summary>What an answer is good for, and for nothing else: who says yes on another's device isn't signed in there by it.</summary>
+public enum PasskeyFor
+{
+    Making,
+    SigningIn,
+    SayingYes,
+}
 
 /// <summary>
 /// Making and using passkeys (W3C Web Authentication) with ASP.NET Core Identity's own handler. What was asked travels with
 /// the browser, sealed, so that whichever instance hears the answer can check it.
 /// </summary>
-internal sealed class PasskeyDoor(
+public sealed class PasskeyDoor(
     IPasskeyHandler<Person> handler,
     Passkeys passkeys,
     IDataProtectionProvider protection,
@@ -26,10 +34,6 @@ internal sealed class PasskeyDoor(
 )
 {
     private static readonly TimeSpan Answered = TimeSpan.FromMinutes(5);
-
-    private readonly ITimeLimitedDataProtector _seal = protection
-        .CreateProtector("BrewFloor.Passkeys")
-        .ToTimeLimitedDataProtector();
 
     /// <summary>Asks a device to make one.</summary>
     public async Task<PasskeyAsked> AskToMakeAsync(HttpContext http, Guid person, string name)
@@ -43,20 +47,20 @@ internal sealed class PasskeyDoor(
             },
             http
         );
-        return Asked(asked.CreationOptionsJson, asked.AttestationState);
+        return Asked(asked.CreationOptionsJson, asked.AttestationState, PasskeyFor.Making);
     }
 
     /// <summary>Asks for any that belongs here: whose it is, it says itself.</summary>
-    public async Task<PasskeyAsked> AskToUseAsync(HttpContext http)
+    public async Task<PasskeyAsked> AskToUseAsync(HttpContext http, PasskeyFor what)
     {
         var asked = await handler.MakeRequestOptionsAsync(null, http);
-        return Asked(asked.RequestOptionsJson, asked.AssertionState);
+        return Asked(asked.RequestOptionsJson, asked.AssertionState, what);
     }
 
     /// <returns>Null: it was not made for this, or too late.</returns>
     public async Task<PasskeyMade?> MadeAsync(HttpContext http, string? credential, string? state)
     {
-        if (Opened(state) is not { } opened || credential is null or "")
+        if (Opened(state, PasskeyFor.Making) is not { } opened || credential is null or "")
         {
             return null;
         }
@@ -74,10 +78,10 @@ internal sealed class PasskeyDoor(
             : null;
     }
 
-    /// <returns>Whose it is; null: not one of ours, or too late.</returns>
-    public async Task<Person?> UsedAsync(HttpContext http, string? credential, string? state)
+    /// <returns>Whose it is; null: not one of ours, asked for something else, or too late.</returns>
+    public async Task<Person?> UsedAsync(HttpContext http, string? credential, string? state, PasskeyFor what)
     {
-        if (Opened(state) is not { } opened || credential is null or "")
+        if (Opened(state, what) is not { } opened || credential is null or "")
         {
             return null;
         }
@@ -103,14 +107,17 @@ internal sealed class PasskeyDoor(
         return used.User;
     }
 
-    private PasskeyAsked Asked(string options, string? state) =>
-        new(System.Text.Json.Nodes.JsonNode.Parse(options)!, _seal.Protect(state ?? "", Answered));
+    private PasskeyAsked Asked(string options, string? state, PasskeyFor what) =>
+        new(System.Text.Json.Nodes.JsonNode.Parse(options)!, Seal(what).Protect(state ?? "", Answered));
 
-    private string? Opened(string? state)
+    private ITimeLimitedDataProtector Seal(PasskeyFor what) =>
+        protection.CreateProtector("BrewFloor.Passkeys", what.ToString()).ToTimeLimitedDataProtector();
+
+    private string? Opened(string? state, PasskeyFor what)
     {
         try
         {
-            return state is { Length: > 0 } ? _seal.Unprotect(state) : null;
+            return state is { Length: > 0 } ? Seal(what).Unprotect(state) : null;
         }
         catch (CryptographicException)
         {

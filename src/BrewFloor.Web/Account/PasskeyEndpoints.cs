@@ -12,7 +12,18 @@ internal static class PasskeyEndpoints
     public static void MapPasskeys(this IEndpointRouteBuilder app)
     {
         var routes = app.MapGroup("").TakesOurForms();
-        routes.MapPost("/passkeys/options", AskToUseAsync).AllowAnonymous();
+        routes
+            .MapPost(
+                "/passkeys/options",
+                (HttpContext http, PasskeyDoor door) => AskToUseAsync(http, door, PasskeyFor.SigningIn)
+            )
+            .AllowAnonymous();
+        routes
+            .MapPost(
+                "/passkeys/yes/options",
+                (HttpContext http, PasskeyDoor door) => AskToUseAsync(http, door, PasskeyFor.SayingYes)
+            )
+            .RequireAuthorization(Policies.Helper);
         routes.MapPost("/passkeys/sign-in", SignInAsync).AllowAnonymous();
         routes.MapPost("/me/passkeys/options", AskToMakeAsync).RequireAuthorization(Policies.Viewer);
         routes.MapPost("/me/passkeys", AddAsync).RequireAuthorization(Policies.Viewer);
@@ -22,14 +33,14 @@ internal static class PasskeyEndpoints
         routes.MapPost("/invite/{secret}/passkey", ComeInAsync).AllowAnonymous();
     }
 
-    private static async Task<IResult> AskToUseAsync(HttpContext http, PasskeyDoor door) =>
-        Results.Json(await door.AskToUseAsync(http));
+    private static async Task<IResult> AskToUseAsync(HttpContext http, PasskeyDoor door, PasskeyFor what) =>
+        Results.Json(await door.AskToUseAsync(http, what));
 
     private static async Task<IResult> SignInAsync(HttpContext http, PasskeyDoor door, SignIns signIns)
     {
         var form = await http.Request.ReadFormAsync(http.RequestAborted);
         var back = LocalPaths.Safe(form["returnUrl"], http);
-        if (await door.UsedAsync(http, form["credential"], form["state"]) is not { } person)
+        if (await door.UsedAsync(http, form["credential"], form["state"], PasskeyFor.SigningIn) is not { } person)
         {
             await http.NoteAsync(SecurityKind.SignInFailed, detail: "passkey");
             return Results.LocalRedirect($"~/sign-in?passkey=failed&returnUrl={Uri.EscapeDataString(back)}");

@@ -166,7 +166,15 @@ internal static class FloorAway
 
     // Typed again rather than written into a page: a page may be kept by a browser.
     private static bool IsSecret(string field) =>
-        field is "Input.Password" or "Input.Old" or "Input.New" or Log.BrewerPart.PasswordField;
+        field
+            is "Input.Password"
+                or "Input.Old"
+                or "Input.New"
+                or "credential"
+                or "state"
+                or Log.BrewerPart.PasswordField
+                or Log.BrewerPart.CredentialField
+                or Log.BrewerPart.StateField;
 
     private static string Encode(string? text) => WebUtility.HtmlEncode(text ?? "");
 }

@@ -1,15 +1,29 @@
 using System.Diagnostics;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.People;
+using BrewFloor.Store.People;
 using BrewFloor.Web.Account;
 using BrewFloor.Web.Shell;
 
 namespace BrewFloor.Web.Log;
 
-/// <summary>Who says yes to what is allowed beforehand: whoever is signed in, if they may; else a brewer with their own password.</summary>
-public sealed class BrewersYes(SignIns signIns, Wording wording)
+/// <summary>Who says yes to what is allowed beforehand: whoever is signed in, if they may; else a brewer with their own passkey or password.</summary>
+public sealed class BrewersYes(SignIns signIns, PasskeyDoor passkeys, Wording wording)
 {
     public static bool IsAsked(string kind, Author author) => kind is "allowed" && author.Role < Role.Brewer;
+
+    /// <summary>What a brewer's passkey answered to the question that <see cref="PasskeyFor.SayingYes"/> asks.</summary>
+    /// <returns>The brewer; or the sentence that says why not.</returns>
+    public async Task<(Author? Brewer, string? Problem)> HearAsync(HttpContext http, string credential, string? state)
+    {
+        if (await passkeys.UsedAsync(http, credential, state, PasskeyFor.SayingYes) is { } person)
+        {
+            return Yes(person);
+        }
+
+        await http.NoteAsync(SecurityKind.SignInFailed, detail: "passkey");
+        return (null, wording["allow-brewer-passkey-failed"]);
+    }
 
     /// <summary>A wrong password counts as one at the sign-in does, and closes the account for a while.</summary>
     /// <returns>The brewer; or the sentence that says why not.</returns>
@@ -19,10 +33,8 @@ public sealed class BrewersYes(SignIns signIns, Wording wording)
         var tried = await signIns.TryAsync(name ?? "", password ?? "", $"person {helper}", http.RequestAborted);
         switch (tried)
         {
-            case SignInTry.Welcome { Person: { Role: >= Role.Brewer, MustChangePassword: false } person }:
-                return (new Author(person.Id, person.Role), null);
-            case SignInTry.Welcome:
-                return (null, wording["allow-brewer-not"]);
+            case SignInTry.Welcome(var person):
+                return Yes(person);
             case SignInTry.Locked(var until):
                 return (null, wording["sign-in-locked", new Number("until", until)]);
             case SignInTry.TooFast(var wait):
@@ -34,4 +46,9 @@ public sealed class BrewersYes(SignIns signIns, Wording wording)
                 throw new UnreachableException();
         }
     }
+
+    private (Author? Brewer, string? Problem) Yes(Person person) =>
+        person is { Role: >= Role.Brewer, MustChangePassword: false }
+            ? (new Author(person.Id, person.Role), null)
+            : (null, wording["allow-brewer-not"]);
 }

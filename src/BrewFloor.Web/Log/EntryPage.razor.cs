@@ -134,11 +134,14 @@ public sealed partial class EntryPage(
         }
 
         var form = Posted!;
-        (var brewer, _noBrewer) = await brewers.AskAsync(
-            Http,
-            form.GetValueOrDefault(BrewerPart.NameField),
-            form.GetValueOrDefault(BrewerPart.PasswordField)
-        );
+        (var brewer, _noBrewer) = form.GetValueOrDefault(BrewerPart.CredentialField).ToString()
+            is { Length: > 0 } answered
+            ? await brewers.HearAsync(Http, answered, form.GetValueOrDefault(BrewerPart.StateField))
+            : await brewers.AskAsync(
+                Http,
+                form.GetValueOrDefault(BrewerPart.NameField),
+                form.GetValueOrDefault(BrewerPart.PasswordField)
+            );
         return brewer;
     }
 

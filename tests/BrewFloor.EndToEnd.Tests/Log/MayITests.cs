@@ -104,6 +104,50 @@ public sealed class MayITests(FloorApp floor) : IClassFixture<FloorApp>
         await hanna.SeesAsync("On the server");
     }
 
+    [Fact]
+    public async Task A_brewers_passkey_says_yes_on_a_helpers_phone_and_signs_nobody_in()
+    {
+        var tank = await FoundAsync(Soil.Clean);
+        await using var phone = await floor.StrangerByNameAsync(Screen.Phone);
+        await phone.HavePasskeysAsync();
+        await phone.SignInAsync(FloorApp.Brewer);
+        await phone.OpenAsync("/me/access");
+        await phone.PressAsync("Add a passkey of this device");
+        await phone.SeesAsync("Added");
+        await phone.OpenAsync("/more");
+        await phone.PressAsync("Sign out");
+        await phone.SignInAsync(FloorApp.Helper);
+        await FillsInAsync(phone, tank, "100");
+        await phone.PressAsync("Fill");
+        await phone.PressAsync("A brewer allows it beforehand");
+        await phone.TypeAsync("Why", "Boiled wort straight in");
+        await phone.ShotIfWantedAsync("allowed-by-a-passkey");
+
+        var sent = await phone.Page.RunAndWaitForRequestAsync(
+            () => phone.PressAsync("Yes, by passkey"),
+            request => request.Method is "POST" && request.Url.Contains("/log/allowed", StringComparison.Ordinal)
+        );
+
+        await phone.SeesAsync("On the server");
+        await phone.SeesAsync(FloorApp.Brewer);
+        Assert.Contains("passkey=failed", await SignsInWithAsync(phone, sent), StringComparison.Ordinal);
+    }
+
+    // What the helper's browser saw of the brewer's yes, sent to the door.
+    private static async Task<string> SignsInWithAsync(Visit phone, Microsoft.Playwright.IRequest sent) =>
+        await phone.Page.EvaluateAsync<string>(
+            """
+            async sent => {
+              const said = new URLSearchParams(sent), body = new URLSearchParams();
+              body.set('credential', said.get('brewer.credential'));
+              body.set('state', said.get('brewer.state'));
+              body.set('__RequestVerificationToken', said.get('__RequestVerificationToken'));
+              return (await fetch('passkeys/sign-in', { method: 'POST', body })).url;
+            }
+            """,
+            sent.PostData
+        );
+
     private async Task<Tank> FoundAsync(Soil soil)
     {
         var tank = await floor.AddTankAsync(SomeTanks.Conical);

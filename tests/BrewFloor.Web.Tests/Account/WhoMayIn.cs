@@ -79,6 +79,7 @@ internal static class WhoMayIn
         ["/openapi/{documentName}.json"] = Anyone,
         ["/passkeys/options"] = Anyone,
         ["/passkeys/sign-in"] = Anyone,
+        ["/passkeys/yes/options"] = Policies.Helper,
         ["/people"] = Policies.Owner,
         ["/people/invites/revoke"] = Policies.Owner,
         ["/people/{Id:guid}"] = Policies.Owner,

@@ -48,6 +48,19 @@ public sealed class BrewersYesTests(FloorApp app) : IClassFixture<FloorApp>
     }
 
     [Fact]
+    public async Task What_no_passkey_of_ours_answered_is_no_yes()
+    {
+        await app.TankAsync(_path.Split('/')[2]);
+        var before = await app.EntriesAsync();
+
+        using var answer = await SayAsync("", "", ("brewer.credential", "{}"), ("brewer.state", "made up"));
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Contains("not accepted", (await answer.PageAsync()).Body!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(before, await app.EntriesAsync());
+    }
+
+    [Fact]
     public async Task Guessing_closes_the_account_for_a_while_and_asking_while_typing_does_not()
     {
         await app.TankAsync(_path.Split('/')[2]);
