@@ -39,5 +39,13 @@ public sealed partial class FieldPart(Wording wording)
 
     private bool IsTicked(string value) => Value?.Split(',').Contains(value, StringComparer.Ordinal) is true;
 
+    // Where some are ticked, most often nothing else is looked for.
+    private (string Value, string Text)[] InSight(TicksField ticks) => [.. ticks.Options.Except(OutOfSight(ticks))];
+
+    private (string Value, string Text)[] OutOfSight(TicksField ticks) =>
+        ticks.Options.Any(option => IsTicked(option.Value))
+            ? [.. ticks.Options.Where(option => !IsTicked(option.Value))]
+            : [];
+
     private string? ListId => Field is TextField { Suggestions.Count: > 0 } ? Id + "-offers" : null;
 }
