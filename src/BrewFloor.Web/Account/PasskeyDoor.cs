@@ -14,12 +14,16 @@ public sealed record PasskeyAsked(System.Text.Json.Nodes.JsonNode Options, strin
 /// <param name="Person">Whom it was made for.</param>
 public sealed record PasskeyMade(Guid Person, string Name, UserPasskeyInfo Info);
 
-/// <summary>What an answer is good for, and for nothing else: who says yes on another's device isn't signed in there by it.</summary>
-public enum PasskeyFor
+/// <summary>What an answer is good for, and for nothing else.</summary>
+/// <param name="What">Also keeps its seal apart from all others'.</param>
+public sealed record PasskeyFor(string What)
 {
-    Making,
-    SigningIn,
-    SayingYes,
+    public static readonly PasskeyFor Making = new("making");
+
+    public static readonly PasskeyFor SigningIn = new("signing in");
+
+    /// <summary>A brewer's yes to one entry on one helper's device: it signs nobody in, and says yes to nothing else.</summary>
+    public static PasskeyFor SayingYes(Guid helper, string? entry) => new($"saying yes to {entry} of {helper}");
 }
 
 /// <summary>
@@ -111,7 +115,7 @@ public sealed class PasskeyDoor(
         new(System.Text.Json.Nodes.JsonNode.Parse(options)!, Seal(what).Protect(state ?? "", Answered));
 
     private ITimeLimitedDataProtector Seal(PasskeyFor what) =>
-        protection.CreateProtector("BrewFloor.Passkeys", what.ToString()).ToTimeLimitedDataProtector();
+        protection.CreateProtector("BrewFloor.Passkeys", what.What).ToTimeLimitedDataProtector();
 
     private string? Opened(string? state, PasskeyFor what)
     {

@@ -12,18 +12,8 @@ internal static class PasskeyEndpoints
     public static void MapPasskeys(this IEndpointRouteBuilder app)
     {
         var routes = app.MapGroup("").TakesOurForms();
-        routes
-            .MapPost(
-                "/passkeys/options",
-                (HttpContext http, PasskeyDoor door) => AskToUseAsync(http, door, PasskeyFor.SigningIn)
-            )
-            .AllowAnonymous();
-        routes
-            .MapPost(
-                "/passkeys/yes/options",
-                (HttpContext http, PasskeyDoor door) => AskToUseAsync(http, door, PasskeyFor.SayingYes)
-            )
-            .RequireAuthorization(Policies.Helper);
+        routes.MapPost("/passkeys/options", AskToUseAsync).AllowAnonymous();
+        routes.MapPost("/passkeys/yes/options", AskForYesAsync).RequireAuthorization(Policies.Helper);
         routes.MapPost("/passkeys/sign-in", SignInAsync).AllowAnonymous();
         routes.MapPost("/me/passkeys/options", AskToMakeAsync).RequireAuthorization(Policies.Viewer);
         routes.MapPost("/me/passkeys", AddAsync).RequireAuthorization(Policies.Viewer);
@@ -33,8 +23,15 @@ internal static class PasskeyEndpoints
         routes.MapPost("/invite/{secret}/passkey", ComeInAsync).AllowAnonymous();
     }
 
-    private static async Task<IResult> AskToUseAsync(HttpContext http, PasskeyDoor door, PasskeyFor what) =>
-        Results.Json(await door.AskToUseAsync(http, what));
+    private static async Task<IResult> AskToUseAsync(HttpContext http, PasskeyDoor door) =>
+        Results.Json(await door.AskToUseAsync(http, PasskeyFor.SigningIn));
+
+    private static async Task<IResult> AskForYesAsync(HttpContext http, PasskeyDoor door)
+    {
+        var form = await http.Request.ReadFormAsync(http.RequestAborted);
+        var yes = PasskeyFor.SayingYes(Policies.IdOf(http.User), form["id"]);
+        return Results.Json(await door.AskToUseAsync(http, yes));
+    }
 
     private static async Task<IResult> SignInAsync(HttpContext http, PasskeyDoor door, SignIns signIns)
     {

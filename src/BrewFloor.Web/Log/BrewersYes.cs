@@ -13,10 +13,17 @@ public sealed class BrewersYes(SignIns signIns, PasskeyDoor passkeys, Wording wo
     public static bool IsAsked(string kind, Author author) => kind is "allowed" && author.Role < Role.Brewer;
 
     /// <summary>What a brewer's passkey answered to the question that <see cref="PasskeyFor.SayingYes"/> asks.</summary>
+    /// <param name="entry">The id of the entry that it was asked for.</param>
     /// <returns>The brewer; or the sentence that says why not.</returns>
-    public async Task<(Author? Brewer, string? Problem)> HearAsync(HttpContext http, string credential, string? state)
+    public async Task<(Author? Brewer, string? Problem)> HearAsync(
+        HttpContext http,
+        string? entry,
+        string credential,
+        string? state
+    )
     {
-        if (await passkeys.UsedAsync(http, credential, state, PasskeyFor.SayingYes) is { } person)
+        var yes = PasskeyFor.SayingYes(Policies.IdOf(http.User), entry);
+        if (await passkeys.UsedAsync(http, credential, state, yes) is { } person)
         {
             return Yes(person);
         }

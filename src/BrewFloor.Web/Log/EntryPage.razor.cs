@@ -136,7 +136,12 @@ public sealed partial class EntryPage(
         var form = Posted!;
         (var brewer, _noBrewer) = form.GetValueOrDefault(BrewerPart.CredentialField).ToString()
             is { Length: > 0 } answered
-            ? await brewers.HearAsync(Http, answered, form.GetValueOrDefault(BrewerPart.StateField))
+            ? await brewers.HearAsync(
+                Http,
+                form.GetValueOrDefault(FormIds.OfEntry(0)),
+                answered,
+                form.GetValueOrDefault(BrewerPart.StateField)
+            )
             : await brewers.AskAsync(
                 Http,
                 form.GetValueOrDefault(BrewerPart.NameField),

@@ -32,7 +32,7 @@ for (const form of document.querySelectorAll('form[data-passkey]')) {
   });
 }
 
-// A part of a larger form, whose own slab sends it afterwards: of what was typed nothing but the form's token goes along.
+// A part of a larger form, whose own slab sends it afterwards: of what was typed nothing goes along, only whose form it is.
 for (const part of document.querySelectorAll('[data-passkey-part]')) {
   const form = part.closest('form');
   const [credential, state] = part.querySelectorAll('input[type=hidden]');
@@ -42,7 +42,7 @@ for (const part of document.querySelectorAll('[data-passkey-part]')) {
     wrong.textContent = '';
     try {
       const body = new FormData();
-      body.set('__RequestVerificationToken', form.elements.__RequestVerificationToken.value);
+      for (const name of ['__RequestVerificationToken', 'id']) body.set(name, form.elements[name].value);
       const answer = await answerOf(part.dataset.passkeyPart, body);
       credential.value = answer.credential;
       state.value = answer.state;
