@@ -103,26 +103,21 @@ public sealed partial class ImportSheetPage(
             return;
         }
 
-        if (!string.Equals(Http.Request.Form["seal"], _run.Seal, StringComparison.Ordinal))
+        var isAsSeen = string.Equals(Http.Request.Form["seal"], _run.Seal, StringComparison.Ordinal);
+        if (isAsSeen && await import.ImportAsync(Id, _run.Brought, Author, Http.RequestAborted) is Imported.Done)
         {
-            Again();
+            navigation.NavigateTo($"import/{Id}");
             return;
         }
 
-        switch (await import.ImportAsync(Id, _run.Brought, Author, Http.RequestAborted))
+        // A second press comes to what the first one did. Otherwise the floor moved since it was looked at: look once more.
+        if (await book.FindAsync(Id, clock.GetUtcNow(), Http.RequestAborted) is { IsImported: true })
         {
-            case Imported.Done:
-                navigation.NavigateTo($"import/{Id}");
-                break;
-            default: // the floor moved between looking and writing: look once more
-                _run = await JudgeAsync(_sheet!);
-                Again();
-                break;
+            navigation.NavigateTo($"import/{Id}");
+            return;
         }
-    }
 
-    private void Again()
-    {
+        _run = await JudgeAsync(_sheet!);
         Http.Response.StatusCode = StatusCodes.Status409Conflict;
         _notice = wording["import-moved"];
     }
