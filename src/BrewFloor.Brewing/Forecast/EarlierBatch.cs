@@ -9,17 +9,33 @@ namespace BrewFloor.Brewing.Forecast;
 /// <param name="Midpoint">As fitted, 2 to 500 h.</param>
 public readonly record struct EarlierBatch(Ratio Attenuation, Frequency Steepness, TimeSpan Midpoint)
 {
-    /// <summary>From what was read of it.</summary>
+    private const int Fewest = 5;
+
+    /// <summary>From what was read of it, with the wort it began as.</summary>
     /// <param name="original">2 to 35 °P.</param>
-    /// <param name="readings">In the order of time, five at least; the last is where it ended.</param>
+    /// <param name="readings">In the order of time, five at least, one in the upper half of the fall; the last is where it ended.</param>
     /// <returns>Refused outside, and as <see cref="CurveFit.Through"/> refuses.</returns>
-    public static Outcome<EarlierBatch> Of(DegreesPlato original, IReadOnlyList<GravityReading> readings) =>
-        Accepted.Between(2, 35, original.Value, "original-extract", "°P") is { } refusal
-            ? refusal
-            : from fit in CurveFit.Through(readings)
-            let ended = Ratio.FromDecimalFractions(1 - (readings[^1].Extract.Value / original.Value))
+    /// <remarks>Without a reading in the upper half nobody knows when it fell: steepness and midpoint would be noise.</remarks>
+    public static Outcome<EarlierBatch> Of(DegreesPlato original, IReadOnlyList<GravityReading> readings)
+    {
+        if (Accepted.Between(2, 35, original.Value, "original-extract", "°P") is { } refusal)
+        {
+            return refusal;
+        }
+
+        if (readings.Count < Fewest)
+        {
+            return new Refusal("too-few-points", "readings", $"{Fewest}", "");
+        }
+
+        var end = readings[^1].Extract.Value;
+        return readings.Max(read => read.Extract.Value) < (original.Value + end) / 2
+            ? new Refusal("no-curve", "readings", "", "")
+            : from fit in CurveFit.Through([new(TimeSpan.Zero, original), .. readings])
+            let ended = Ratio.FromDecimalFractions(1 - (end / original.Value))
             from batch in Plausible(new(ended, fit.Curve.Steepness, fit.Curve.Midpoint))
             select batch;
+    }
 
     /// <summary>What is outside the ranges above; null: nothing.</summary>
     internal Refusal? Refusal =>

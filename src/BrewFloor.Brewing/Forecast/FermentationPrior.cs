@@ -6,16 +6,21 @@ namespace BrewFloor.Brewing.Forecast;
 /// <summary>What is believed of a batch before anything is read.</summary>
 /// <remarks>
 /// From a recipe: steepness and midpoint by temperature through the middles of the usual ranges (ale 19 °C 0.095/h and 30 h,
-/// lager 11 °C 0.032/h and 81 h), a factor of e^0.5 either way (common practice, no source; straight lines between and the
-/// final's ± 1 °P are ours). Earlier batches narrow all three; a forced ferment narrows the end to ± 0.15 °P.
+/// lager 11 °C 0.032/h and 81 h), a factor of e^0.5 either way (common practice, no source; straight lines of the logarithms
+/// between, carried on to 8 and 22 °C and held from there, and the
+/// final's ± 1 °P are ours). Earlier batches draw all three towards what they did, and narrow them; a forced ferment narrows the end to ± 0.15 °P.
 /// </remarks>
 public sealed record FermentationPrior
 {
     private const double Tau = 0.5; // of ln B and ln M
 
+    private const double Coldest = 8; // °C: B and M reach the ends of their usual ranges there
+
+    private const double Warmest = 22;
+
     private const double WithinStrain = 0.25; // ours: how far batches of one strain differ in them
 
-    private const double HistoryError = 0.5; // °P
+    private const double EndWithinStrain = 0.5; // °P: how far ends of one strain differ
 
     private FermentationPrior() { }
 
@@ -63,7 +68,7 @@ public sealed record FermentationPrior
             return refusal;
         }
 
-        var warmth = (pitched.DegreesCelsius - 11) / (19 - 11);
+        var warmth = (Math.Clamp(pitched.DegreesCelsius, Coldest, Warmest) - 11) / (19 - 11);
         return new FermentationPrior
         {
             Original = original,
@@ -94,22 +99,27 @@ public sealed record FermentationPrior
             return this;
         }
 
-        // A strain's own mean, drawn towards the usual; then a new batch about that mean.
-        var (own, usual) = (earlier.Count / (WithinStrain * WithinStrain), 1 / (Tau * Tau));
-        var error = Math.Sqrt((1 / (own + usual)) + (WithinStrain * WithinStrain));
-        var ended = earlier.Average(b => b.Attenuation.DecimalFractions);
+        // A strain's own mean, drawn towards what is believed anyway; then a new batch about that mean.
+        var (own, usual) = Weights(WithinStrain, Tau);
+        var (ownEnd, planned) = Weights(EndWithinStrain, FinalPlusMinus.Value);
+        var ended = Original.Value * (1 - earlier.Average(b => b.Attenuation.DecimalFractions));
         return this with
         {
-            Final = new(Original.Value * (1 - ended)),
-            FinalPlusMinus = new(HistoryError),
+            Final = new(((ownEnd * ended) + (planned * Final.Value)) / (ownEnd + planned)),
+            FinalPlusMinus = new(ErrorOf(ownEnd + planned, EndWithinStrain)),
             Steepness = Frequency.FromHertz(
                 Drawn(Steepness.Hertz, earlier.Average(b => Math.Log(b.Steepness.Hertz)), own, usual)
             ),
             Midpoint = TimeSpan.FromHours(
                 Drawn(Midpoint.TotalHours, earlier.Average(b => Math.Log(b.Midpoint.TotalHours)), own, usual)
             ),
-            LogError = Math.Min(Tau, error),
+            LogError = Math.Min(Tau, ErrorOf(own + usual, WithinStrain)),
         };
+
+        (double Own, double Usual) Weights(double within, double usually) =>
+            (earlier.Count / (within * within), 1 / (usually * usually));
+
+        static double ErrorOf(double weight, double within) => Math.Sqrt((1 / weight) + (within * within));
     }
 
     /// <summary>With the limit that a forced ferment found.</summary>

@@ -25,13 +25,15 @@ internal sealed class Fitted
 
     public Fitted(Believed believed, (double Hours, double Extract)[] readings)
     {
-        (_believed, _readings) = (believed, Medians.Of(readings));
-        _trust = Medians.Worth(readings.Length) / (1 + (readings.Length / Calibration.Independent));
+        var medians = Medians.Of(readings);
+        _readings = medians.Readings;
+        _believed = believed with { LnNoise = OfMedians(believed.LnNoise, medians) };
+        _trust = medians.Worth / (1 + (readings.Length / Calibration.Independent));
         _shape = [.. believed.Shape.Select(b => b.Mean)];
-        _lnNoise = believed.LnNoise.Mean;
+        _lnNoise = _believed.LnNoise.Mean;
         var precision = Climb();
         Falls = Around(precision);
-        Noise = Math.Exp(_readings == readings ? _lnNoise : NoiseFor(_shape, readings));
+        Noise = Math.Exp(medians.Together == 1 ? _lnNoise : NoiseOf(believed.LnNoise, readings));
     }
 
     public Fall Best => Fall.Of(_shape);
@@ -55,7 +57,7 @@ internal sealed class Fitted
 
             var move = Cholesky.Of(curvature)!.Solve(downhill);
             double[] next = [.. _shape.Zip(move, (a, b) => a + b)];
-            var lnNoise = NoiseFor(next, _readings);
+            var lnNoise = NoiseFor(next);
             var better = Loss(next, lnNoise);
             if (!(better < loss))
             {
@@ -113,10 +115,22 @@ internal sealed class Fitted
         return (curvature, downhill);
     }
 
+    // Many together are off by less than one.
+    private static Belief OfMedians(Belief one, Medians medians) =>
+        one with
+        {
+            Mean = one.Mean - (Math.Log(medians.Together / medians.Worth) / 2),
+        };
+
+    private double NoiseFor(double[] shape) => NoiseAt(shape, _lnNoise, _believed.LnNoise, _readings);
+
+    private double NoiseOf(Belief belief, (double Hours, double Extract)[] single) =>
+        NoiseAt(_shape, belief.Mean, belief, single);
+
     // The most plausible noise for a shape, by a few steps of Newton on its logarithm.
-    private double NoiseFor(double[] shape, (double Hours, double Extract)[] readings)
+    private double NoiseAt(double[] shape, double from, Belief belief, (double Hours, double Extract)[] readings)
     {
-        var (x, belief) = (_lnNoise, _believed.LnNoise);
+        var x = from;
         var fall = Fall.Of(shape);
         double[] squares = [.. readings.Select(r => Math.Pow(r.Extract - fall.At(r.Hours), 2))];
         for (var step = 0; step < 4; step++)

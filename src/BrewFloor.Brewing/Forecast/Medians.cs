@@ -1,27 +1,42 @@
 namespace BrewFloor.Brewing.Forecast;
 
 /// <summary>Very many readings, put together: so that a sensor's forecast costs no more than a brewer's.</summary>
+/// <param name="Readings">At most so many as count in full; each is the middle of as many neighbours.</param>
+/// <param name="Together">How many neighbours, an odd number; 1: none was put together.</param>
 /// <remarks>
 /// Neighbours in time are replaced by their median, in time and in extract. Where a curve only falls, its median is its
 /// value at the median time: nothing is bent, however the readings are spaced, and a wrong one among them is outvoted.
 /// </remarks>
-internal static class Medians
+internal sealed record Medians((double Hours, double Extract)[] Readings, int Together)
 {
-    /// <summary>As many readings as count in full are kept as they are.</summary>
     private const int Most = (int)Calibration.Independent;
 
-    /// <param name="readings">In the order of time.</param>
-    /// <returns>At most so many; the same array when there are no more.</returns>
-    public static (double Hours, double Extract)[] Of((double Hours, double Extract)[] readings)
+    /// <summary>What a median of normal errors knows less than their mean: its variance times their number.</summary>
+    /// <remarks>Computed: 3 · 0.449, 5 · 0.287, 9 · 0.166; pi / 2 for very many.</remarks>
+    public double Worth =>
+        Together switch
+        {
+            1 => 1,
+            3 => 1.35,
+            5 => 1.43,
+            _ => 1.5,
+        };
+
+    /// <param name="readings">In the order of time. What is left over by the number stands first, where the wort is known.</param>
+    public static Medians Of((double Hours, double Extract)[] readings)
     {
-        var together = Together(readings.Length);
-        return together <= 1 ? readings : [.. readings.Chunk(together | 1).Select(Middle)]; // odd: one is the middle
+        var together = ((readings.Length + Most - 1) / Most) | 1;
+        var first = readings.Length % together;
+        return together == 1
+            ? new(readings, 1)
+            : new(
+                [
+                    .. first == 0 ? [] : new[] { Middle(readings[..first]) },
+                    .. readings.Skip(first).Chunk(together).Select(Middle),
+                ],
+                together
+            );
     }
-
-    /// <summary>A median of many knows the middle less well than their mean by pi / 2: in what is left it counts for more.</summary>
-    public static double Worth(int readings) => Together(readings) <= 1 ? 1 : Math.PI / 2;
-
-    private static int Together(int readings) => (readings + Most - 1) / Most;
 
     // In order of time the extracts fall: of an even number the two middles are taken alike.
     private static (double Hours, double Extract) Middle((double Hours, double Extract)[] some) =>

@@ -5,7 +5,7 @@ namespace BrewFloor.Brewing.Forecast;
 /// <summary>What may be wrong with a batch.</summary>
 public enum SignKind
 {
-    /// <summary>It stands higher than 19 of 20 such batches would.</summary>
+    /// <summary>It stands higher than 39 of 40 such batches would: above the 95 % band of what was believed.</summary>
     Slow,
 
     /// <summary>
@@ -32,7 +32,7 @@ public sealed record Sign(SignKind Kind, int Reading, DegreesPlato Seen, Degrees
 
     private const double StuckAbove = 0.5; // °P over the expected end (common practice, no source)
 
-    private const double StuckErrors = 1.5; // and so many errors of that expectation over it (ours: 1 in 14 falsely)
+    private const double StuckErrors = 1.5; // and so many errors of that expectation over it (ours: 1 in 23 falsely)
 
     private const double StuckSlope = 0.1; // °P a day (the same)
 

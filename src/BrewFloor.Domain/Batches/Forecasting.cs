@@ -49,7 +49,7 @@ public static class Forecasting
     private static readonly DegreesPlato ByDensityMeter = new(0.05);
 
     /// <summary>Only while it ferments, in one tank, by the yeast and the wort it began with.</summary>
-    /// <param name="ofItsStrain">Batches pitched with the same strain; those that are over and were as warm teach.</param>
+    /// <param name="ofItsStrain">Batches pitched with the same strain, the newest first; those that are over and like it teach.</param>
     /// <returns>
     /// Refused: <c>not-fermenting</c>, <c>original-unknown</c>, <c>fall-broken</c> (dry hops went in), <c>several-tanks</c>,
     /// and <c>beyond-forecast</c> for numbers it isn't made for.
@@ -69,7 +69,7 @@ public static class Forecasting
 
         var pitched = batch.Pitches[0].Moment.At;
         GravityFact[] readings = [.. batch.Gravities.Where(read => read.Moment.At >= pitched && read.Moment.At <= now)];
-        var earlier = EarlierBatches.LearnFrom(ofItsStrain, batch.WarmestOf(thing));
+        var earlier = EarlierBatches.LearnFrom(ofItsStrain, thing, batch, rules);
         var found =
             from recipe in RecipeOf(batch, thing, readings)
             from strain in recipe.WithEarlier([.. earlier.Select(known => known.Did)])
@@ -84,6 +84,10 @@ public static class Forecasting
             };
         return found.Gives(out var forecast) ? forecast : No("beyond-forecast");
     }
+
+    /// <summary>It ferments in one tank without hops: earlier batches are worth reading.</summary>
+    public static bool MayBeForetold(this BatchState batch, Batch thing, HouseRules rules) =>
+        RefusalOf(batch, thing, rules) is null;
 
     private static Refusal? RefusalOf(BatchState batch, Batch thing, HouseRules rules) =>
         batch.StageOf(thing, rules) is not Stage.Fermenting || batch.Pitches is [] ? No("not-fermenting")

@@ -79,23 +79,23 @@ public sealed class FloorReader(NpgsqlDataSource database, RulesOnHand rules)
         return view.Floor.Batches is [] ? null : view;
     }
 
-    /// <summary>The last twelve batches that are over and were pitched with a strain that this one was, the newest first.</summary>
+    /// <summary>Batches that are over and began with the strain that this one began with: the last fifty, the newest first.</summary>
     public async Task<Listed<(Batch Thing, BatchState State)>> EarlierOfStrainAsync(int number, CancellationToken stop)
     {
         var view = await ViewAsync(
             new(
                 None,
                 """
-                t.number <> $1 AND (s.state ->> 'packaged' IS NOT NULL OR s.state ->> 'closed' IS NOT NULL) AND t.id IN (
-                    SELECT (into_it ->> 'batch_id')::uuid
+                t.number <> $1 AND (s.state ->> 'packaged' IS NOT NULL OR s.state ->> 'closed' IS NOT NULL)
+                AND (t.id, s.state #>> '{pitches,0,culture_id}') IN (
+                    SELECT (into_it ->> 'batch_id')::uuid, like_it.id::text
                     FROM batches b JOIN states o ON o.subject_id = b.id
-                    CROSS JOIN jsonb_array_elements(o.state -> 'pitches') pitch
-                    JOIN cultures own ON own.id = (pitch ->> 'culture_id')::uuid
+                    JOIN cultures own ON own.id = (o.state #>> '{pitches,0,culture_id}')::uuid
                     JOIN cultures like_it ON lower(like_it.thing ->> 'strain') = lower(own.thing ->> 'strain')
                     JOIN states y ON y.subject_id = like_it.id
                     CROSS JOIN jsonb_array_elements(y.state -> 'pitched_into') into_it
                     WHERE b.number = $1)
-                ORDER BY t.number DESC LIMIT 12
+                ORDER BY t.number DESC LIMIT 50
                 """,
                 None,
                 None

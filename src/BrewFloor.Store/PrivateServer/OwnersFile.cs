@@ -15,7 +15,7 @@ public static class OwnersFile
             }
         );
 
-    /// <summary>A file that one process holds at a time, and that is gone with it; the system lets go for who crashed.</summary>
+    /// <summary>A file that one process holds at a time and deletes in the end; for who crashed the system lets go, and the empty file stays.</summary>
     /// <returns>Null: another has it.</returns>
     /// <remarks>To move a file into place "unless there is one" asks first and moves then: two may both be told there is none.</remarks>
     public static FileStream? TakeTurn(string path)

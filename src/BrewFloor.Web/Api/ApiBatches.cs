@@ -59,7 +59,9 @@ internal static class ApiBatches
         }
 
         var (thing, state) = view.Floor.Batches[0];
-        var earlier = await reader.EarlierOfStrainAsync(number, stop);
+        var earlier = state.MayBeForetold(thing, view.Floor.Rules)
+            ? await reader.EarlierOfStrainAsync(number, stop)
+            : [];
         return Results.Json(
             ShownForecast.Of(number, state.ForecastOf(thing, earlier, view.Floor.Rules, view.Now), view.Now, words)
         );

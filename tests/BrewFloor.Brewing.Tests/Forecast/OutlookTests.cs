@@ -134,7 +134,7 @@ public class OutlookTests
         var strain = Prior.WithEarlier([batch, batch, batch]).Value;
         var forced = strain.WithForcedFerment(Plato(2)).Value;
 
-        Assert.Equal(12 * 0.18, strain.Final.Value, 1e-9);
+        Assert.Equal(((12 * 12 * 0.18) + Prior.Final.Value) / 13, strain.Final.Value, 1e-9); // three of 0.5 °P against the plan's 1
         Assert.True(strain.LogError < Prior.LogError && strain.FinalPlusMinus < Prior.FinalPlusMinus);
         Assert.InRange(strain.Steepness.Hertz * 3600, 0.07, Prior.Steepness.Hertz * 3600);
         Assert.Equal((2, 0.15), (forced.Final.Value, forced.FinalPlusMinus.Value));

@@ -44,7 +44,8 @@ public class ForecastingTests
 
         Assert.Equal([117], learned.LearnedFrom);
         Assert.False(learned.IsEndAssumed);
-        Assert.Equal(Plato(1.048) * Plato(1.008) / Plato(1.050), learned.Expected.Value, 0.01);
+        var (strain, assumed) = (Plato(1.048) * Plato(1.008) / Plato(1.050), Plato(1.048) / 4);
+        Assert.Equal(((4 * strain) + assumed) / 5, learned.Expected.Value, 0.01); // 0.5 °P against 1
     }
 
     [Fact]
@@ -61,7 +62,7 @@ public class ForecastingTests
     }
 
     [Fact]
-    public void A_batch_that_runs_was_colder_or_was_hardly_read_teaches_nothing()
+    public void A_batch_that_runs_was_of_another_kind_or_was_hardly_read_teaches_nothing()
     {
         var (thing, over) = Earlier;
         var running = over with { Packaged = null };
@@ -73,11 +74,25 @@ public class ForecastingTests
     }
 
     [Fact]
-    public void After_dry_hops_it_is_another_fall()
+    public void A_batch_that_never_stood_still_teaches_no_end()
     {
-        var hopped = Fallen(DryHopped().On(5)).Of(Batch118); // three of eight readings are before
+        var hopped = Fallen(DryHopped().On(8)).Of(Batch118); // six readings before, the last two a day apart
+        var pouredAway = Pitched118
+            .And(Gravity(1.047).On(1), Gravity(1.040).On(2), Gravity(1.034).On(3), Gravity(1.030).On(4))
+            .And(Gravity(1.028).On(4, hour: 20), Discarded(300, rest: true).On(5))
+            .Of(Batch118);
 
         Assert.Empty(Learning(Unplanned, (Earlier.Thing, hopped)).Value.LearnedFrom);
+        Assert.Empty(Learning(Unplanned, (Earlier.Thing, pouredAway)).Value.LearnedFrom);
+    }
+
+    [Fact]
+    public void A_batch_whose_fall_nobody_saw_teaches_nothing()
+    {
+        var (thing, over) = Earlier;
+        var late = over with { Gravities = [.. over.Gravities.Where(read => read.Moment.At > Day(5))] };
+
+        Assert.Empty(Learning(Unplanned, (thing, late)).Value.LearnedFrom);
     }
 
     [Fact]
@@ -150,10 +165,12 @@ public class ForecastingTests
             Gravity(1.038).On(2),
             Gravity(1.024).On(3),
             .. besides,
-            Gravity(1.013).On(5, hour: 20),
+            Gravity(1.013).On(4),
+            Gravity(1.010).On(5),
             Gravity(1.009).On(6),
             Gravity(1.008).On(7),
             Gravity(1.008).On(9),
+            Gravity(1.008).On(10),
             Kegged(300).On(12),
         ]);
 

@@ -26,13 +26,12 @@ public sealed class ForecastTests(FloorApp app) : IClassFixture<FloorApp>
 
     private static readonly (double HoursAgo, double Gravity)[] Fallen =
     [
-        (70, 1.047),
-        (60, 1.044),
-        (50, 1.035),
-        (40, 1.022),
-        (30, 1.013),
-        (20, 1.010),
-        (10, 1.008),
+        (70, 1.044),
+        (66, 1.034),
+        (62, 1.022),
+        (58, 1.012),
+        (52, 1.008),
+        (2, 1.008),
     ];
 
     private static int _tanks;
