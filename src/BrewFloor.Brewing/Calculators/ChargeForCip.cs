@@ -27,7 +27,7 @@ internal static class ChargeForCip
                 "Mass balance; cone, dishes and cylinder by their closed forms",
                 "a pool of 1 to 5 % that covers the outlet: common practice, no source",
             ],
-            Checks = ["GE-03", "GE-04", "GE-05", "GE-06", "GE-07", "GE-08", "CI-09"],
+            Checks = ["GE-03", "GE-04", "GE-05", "GE-06", "GE-07", "GE-08"],
             Compute = given =>
                 from tank in TankAsks.Tank(given)
                 from charge in CipCharge.For(tank, given.Volume("lines"), given.Share("pool"), given.Size("cover"))

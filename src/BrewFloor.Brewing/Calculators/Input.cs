@@ -17,6 +17,14 @@ public sealed record QuantityInput(string Name, Measure Measure, double From, do
     /// <summary>Left out, the usual value is taken and said to be assumed; otherwise it must be measured.</summary>
     public bool HasUsual { get; init; }
 
+    /// <summary>It is asked for only where this choice stands on this option; null: always.</summary>
+    public (string Choice, string Option)? OnlyWith { get; init; }
+
+    /// <summary>It has to be given, as things stand.</summary>
+    public bool MustBeGiven(Given given) =>
+        !HasUsual
+        && (OnlyWith is not { } with || given.Choice(with.Choice).Equals(with.Option, StringComparison.Ordinal));
+
     /// <summary>The unit it is usually said in; left out: the measure's first.</summary>
     public string? Said { get; init; }
 

@@ -42,7 +42,7 @@ internal static class PurgeByCycles
                     VolumeConcentration.FromPartsPerMillion(given.Number("supply-oxygen"))
                 )
                 from exact in purge.CyclesTo(given.ByVolume("oxygen-before"), given.ByVolume("oxygen-wanted"))
-                let cycles = (int)Math.Min(100, Math.Ceiling(exact - 1e-9))
+                from cycles in Whole(exact)
                 from left in purge.After(given.ByVolume("oxygen-before"), cycles)
                 from once in purge.GasOfOne(given.Volume("space"), given.Temperature("temperature"))
                 select new Answer(
@@ -51,6 +51,12 @@ internal static class PurgeByCycles
                     new Result("gas-in-all", Figure.Of(once * cycles))
                 ),
         };
+
+    // More than a hundred is no way to purge: push higher.
+    private static Outcome<int> Whole(double exact) =>
+        Accepted.Between(0, 100, Math.Ceiling(exact - 1e-9), "cycles") is { } refusal
+            ? refusal
+            : (int)Math.Ceiling(exact - 1e-9);
 
     // In gauge, as it was asked for.
     private static Outcome<Pressure> Above(Given given) =>

@@ -22,7 +22,7 @@ internal static class StockDilution
                 "water = solution - concentrate",
             ],
             Sources = ["Mass balance"],
-            Checks = ["CI-09", "CI-21"],
+            Checks = ["CI-21"],
             Plot = new Plot("active", "concentrate-volume", 0, 500),
             Compute = given =>
                 from stock in Dose.OfConcentrate(

@@ -23,14 +23,17 @@ public static class TankAsks
         Asks.Measured("diameter", Measure.Size, 1, 20_000, 500),
         Asks.Measured("cylinder-height", Measure.Size, 1, 20_000, 600),
         new ChoiceInput("bottom", [Cone, Flat, .. Dishes.Keys]),
-        Asks.Measured("cone-angle", Measure.Angle, 20, 170, 60),
+        Asks.Measured("cone-angle", Measure.Angle, 20, 170, 60) with
+        {
+            OnlyWith = ("bottom", Cone),
+        },
         new ChoiceInput("head", [Flat, .. Dishes.Keys]),
         Asks.Usual("outlet", Measure.Size, 0, 500, 38),
     ];
 
-    /// <summary>A tank whose shape is known; a dome is left to be chosen.</summary>
+    /// <summary>A tank whose shape is known.</summary>
     /// <param name="given">To a calculator that asks for a tank.</param>
-    /// <param name="shape">As measured.</param>
+    /// <param name="shape">As measured; not with a dome, which nobody is asked for here.</param>
     public static Given With(this Given given, VesselShape shape)
     {
         var sized = given

@@ -26,7 +26,7 @@ internal static class WaterToRinse
                 "Mass balance, mixed perfectly",
                 "Crowl, Louvar, Chemical Process Safety, chapter 7 (the same law for gas)",
             ],
-            Checks = ["OX-06"],
+            Checks = ["CI-23"],
             Plot = new Plot("held", "running-water", 0.5, 10),
             Compute = given =>
                 from running in Rinse.Running(given.Volume("held"), given.Strength("before"), given.Strength("after"))

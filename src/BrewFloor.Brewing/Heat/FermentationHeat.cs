@@ -71,7 +71,7 @@ public static class FermentationHeat
     /// <param name="from">Real extract at the start, °P.</param>
     /// <param name="to">Real extract at the end, 0 °P to the start's.</param>
     /// <param name="steepness">B of the logistic, 0.1 to 12 a day: 2.4 for a brisk ale, 0.7 for a lager.</param>
-    /// <returns>Refused outside.</returns>
+    /// <returns>Refused outside, and where the peak is above 30 °P a day.</returns>
     public static Outcome<HeatRange<Power>> AtPeak(Mass wort, DegreesPlato from, DegreesPlato to, Frequency steepness)
     {
         var perDay = steepness.Hertz * 86_400;
@@ -79,9 +79,7 @@ public static class FermentationHeat
             Accepted.Between(0, 40, from.Value, "original-extract", "°P")
             ?? Accepted.Between(0, from.Value, to.Value, "real-extract", "°P")
             ?? Accepted.Between(0.1, 12, perDay, "steepness", "1/d");
-        return refusal is null
-            ? At(wort, new DegreesPlato(Math.Min(30, perDay * (from.Value - to.Value) / 4)))
-            : refusal;
+        return refusal is null ? At(wort, new DegreesPlato(perDay * (from.Value - to.Value) / 4)) : refusal;
     }
 
     private static HeatRange<T> Scaled<T>(Func<double, T> of) => new(of(Usual), of(Least), of(Most));

@@ -26,17 +26,17 @@ internal static class ApiCalculators
             .WithMetadata(new TakesInputs());
     }
 
-    private static IResult List(HttpRequest request, Wording words) =>
+    private static IResult List(HttpRequest request, RulesOnHand rules, Wording words) =>
         ApiPages.Page(
             request,
             AllCalculators.All,
             calculator => calculator.Name,
-            calculator => ShownCalculators.Of(calculator, words)
+            calculator => ShownCalculators.Of(calculator, rules.Altitude, words)
         );
 
-    private static IResult One(string name, Wording words) =>
+    private static IResult One(string name, RulesOnHand rules, Wording words) =>
         AllCalculators.ByName.TryGetValue(name, out var calculator)
-            ? Results.Json(ShownCalculators.Of(calculator, words))
+            ? Results.Json(ShownCalculators.Of(calculator, rules.Altitude, words))
             : NotThere(name, words);
 
     private static async Task<IResult> ComputeAsync(

@@ -55,7 +55,10 @@ internal sealed class GivenReader(Calculator calculator, JsonObject sent)
                 quantity.Name,
                 ValueOf(quantity, value)
             ),
-            QuantityInput { HasUsual: false } needed => throw new UnreadableException(needed.Name, "field-missing"),
+            QuantityInput needed when needed.MustBeGiven(given) => throw new UnreadableException(
+                needed.Name,
+                "field-missing"
+            ),
             _ => given,
         };
 

@@ -1,20 +1,22 @@
 using System.Text.Json.Nodes;
 using BrewFloor.Brewing.Calculators;
 using BrewFloor.Web.Shell;
+using UnitsNet;
 
 namespace BrewFloor.Web.Api;
 
 /// <summary>Calculators and their answers as programs see them, made from the same description as their pages.</summary>
 internal static class ShownCalculators
 {
-    public static JsonObject Of(Calculator calculator, Wording words) =>
+    /// <param name="altitude">Of the house: what is taken where none is sent.</param>
+    public static JsonObject Of(Calculator calculator, Length altitude, Wording words) =>
         new()
         {
             ["name"] = calculator.Name,
             ["subject"] = calculator.Subject.ToString().ToLowerInvariant(),
             ["question"] = words.Calculator(calculator.Name + ".question"),
             ["cautions"] = Cautions(calculator, words),
-            ["inputs"] = new JsonArray([.. calculator.Inputs.Select(input => Of(input, words))]),
+            ["inputs"] = new JsonArray([.. calculator.Inputs.Select(input => Of(input, altitude, words))]),
             ["results"] = new JsonArray([.. Results(calculator).Select(result => Promised(result, words))]),
             ["formula"] = Texts(calculator.Formula),
             ["sources"] = Texts(calculator.Sources),
@@ -58,7 +60,7 @@ internal static class ShownCalculators
             ? ApiQuantities.Shown(figure.Value, unit)
             : JsonValue.Create(figure.Value);
 
-    private static JsonObject Of(Input input, Wording words)
+    private static JsonObject Of(Input input, Length altitude, Wording words)
     {
         var shown = new JsonObject { ["name"] = input.Name, ["label"] = words.Calculator("input." + input.Name) };
         if (input is ChoiceInput choice)
@@ -71,7 +73,12 @@ internal static class ShownCalculators
             shown["units"] = Texts(quantity.Measure.Units.Select(unit => unit.Symbol).Where(unit => unit.Length > 0));
             shown["from"] = Of(new Figure(quantity.From, quantity.Measure));
             shown["to"] = Of(new Figure(quantity.To, quantity.Measure));
-            shown[quantity.HasUsual ? "usual" : "example"] = Of(new Figure(quantity.Start, quantity.Measure));
+            var start = quantity.Name is "altitude" ? altitude.Meters : quantity.Start;
+            shown[quantity.HasUsual ? "usual" : "example"] = Of(new Figure(start, quantity.Measure));
+            if (quantity.OnlyWith is { } with)
+            {
+                shown["only_with"] = new JsonObject { [with.Choice] = with.Option };
+            }
         }
 
         return shown;

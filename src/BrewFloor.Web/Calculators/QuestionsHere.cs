@@ -20,14 +20,17 @@ internal static class QuestionsHere
 
     private static IEnumerable<Given> OfEmpty(Bay bay) =>
         OfShape(bay, "cip")
-            .Append(To("purge-cycles").Known("space", bay.Tank.Total.Liters).Known("temperature", Celsius(bay)));
+            .Append(
+                To(bay.Tank.PressureLimit is null ? "purge-sweep" : "purge-cycles")
+                    .Known("space", bay.Tank.Total.Liters)
+            );
 
     private static IEnumerable<Given> OfShape(Bay bay, string name) =>
-        bay.Tank.Strapping is VesselShape shape ? [To(name).With(shape)] : [];
+        bay.Tank.Strapping is VesselShape { Head: not DomedHead } shape ? [To(name).With(shape)] : [];
 
     private static IEnumerable<Given> OfBeer(Bay bay) =>
         bay.BatchState is not { } batch ? []
-        : batch.Pitches is [] ? [Slurry(bay, batch)]
+        : bay.Stage is Stage.Filled ? [Slurry(bay, batch)]
         : bay.Stage is Stage.Fermenting ? Fermenting(bay, batch)
         : Finished(bay, batch);
 
@@ -71,7 +74,11 @@ internal static class QuestionsHere
 
     private static double? Headspace(Bay bay) => bay.Tank.Total.Liters - Litres(bay);
 
-    private static double? Celsius(Bay bay) => bay.State.Temperature?.Value.DegreesCelsius;
+    // What was read before this beer came was another's, or the cleaner's.
+    private static double? Celsius(Bay bay) =>
+        bay.State.Temperature is { } read && read.Moment.At >= bay.State.Contents.Since.At
+            ? read.Value.DegreesCelsius
+            : null;
 
     private static Given To(string name) => Given.NothingTo(AllCalculators.ByName[name]);
 

@@ -63,6 +63,29 @@ public sealed class QuestionsHereTests(FloorApp app) : IClassFixture<FloorApp>
         Assert.NotEmpty(await LinksAsync(tank, "fermentation-heat"));
     }
 
+    [Fact]
+    public async Task An_empty_tank_without_a_rating_is_purged_without_pressure()
+    {
+        var tank = await TankAsync(isRated: false);
+
+        Assert.NotEmpty(await LinksAsync(tank, "purge-sweep"));
+        Assert.Empty(await LinksAsync(tank, "purge-cycles"));
+    }
+
+    [Fact]
+    public async Task A_temperature_from_before_the_beer_came_is_not_the_beers()
+    {
+        var tank = await TankAsync();
+        await app.AppendAsync(
+            new TemperatureTaken(tank.Id, Temperature.FromDegreesCelsius(2)) { Id = NewId(), At = Ago(60) }
+        );
+        await FillAsync(tank, pitched: true, isRead: false);
+
+        var address = Assert.Single(await LinksAsync(tank, "spunding"));
+
+        Assert.DoesNotContain("temperature", address, StringComparison.Ordinal);
+    }
+
     private static string? Said(IParentNode page, string name) =>
         page.QuerySelector($"input[name='{name}']")?.GetAttribute("value")
         ?? page.QuerySelector($"select[name='{name}'] [selected]")?.GetAttribute("value");
@@ -102,7 +125,7 @@ public sealed class QuestionsHereTests(FloorApp app) : IClassFixture<FloorApp>
         return tank;
     }
 
-    private async Task FillAsync(Tank tank, bool pitched)
+    private async Task FillAsync(Tank tank, bool pitched, bool isRead = true)
     {
         var batch = NewId();
         await app.AppendAsync(
@@ -127,6 +150,10 @@ public sealed class QuestionsHereTests(FloorApp app) : IClassFixture<FloorApp>
                     Words = "dry yeast",
                 }
             );
+        }
+
+        if (pitched && isRead)
+        {
             await app.AppendAsync(
                 new TemperatureTaken(tank.Id, Temperature.FromDegreesCelsius(19.5))
                 {

@@ -112,7 +112,10 @@ internal static class SciencePages
     private static string Range(QuantityInput input) => $"{Number(input, input.From)} to {Number(input, input.To)}";
 
     private static string LeftOut(QuantityInput input) =>
-        input.HasUsual ? Number(input, input.Start) : "it must be given";
+        input.Name is "altitude" ? "the altitude of the house"
+        : input.HasUsual ? Number(input, input.Start)
+        : input.OnlyWith is { } with ? $"it must be given with: {Option(with.Option)}"
+        : "it must be given";
 
     private static string Number(QuantityInput input, double value) =>
         FigureWords.Number(new Figure(value, input.Measure), input.Measure.First, Words.Figures);
