@@ -43,7 +43,7 @@ internal static class HeatNow
                 select new Answer(
                     new Result("heat-now", Figure.Of(heat.Likely), Figure.Of(heat.Low), Figure.Of(heat.High)),
                     new Result("fall-per-day", Figure.Of(new DegreesPlato(perDay)))
-                ).Finding("size-for-more", Weight.Plain),
+                ),
         };
 
     // It can't have risen, nor stood above its wort: the numbers are mixed up.

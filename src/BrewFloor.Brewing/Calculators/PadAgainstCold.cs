@@ -11,7 +11,7 @@ internal static class PadAgainstCold
             Cautions = ["pad"],
             Inputs =
             [
-                Asks.Measured("area", Measure.Area, 0.001, 10_000, 1.2),
+                Asks.Measured("wall-area", Measure.Area, 0.001, 10_000, 1.2),
                 Asks.Measured("insulation", Measure.Size, 0, 500, 25),
                 Asks.Usual("conductivity", Measure.Number, 0.01, 1, 0.038),
                 Asks.Usual("air-film", Measure.HeatTransfer, 1, 50, 8),
@@ -28,7 +28,7 @@ internal static class PadAgainstCold
             Plot = new Plot("room", "pad-power", -10, 18),
             Compute = given =>
                 from wall in WallGain.Through(
-                    Area.FromSquareMeters(given.Number("area")),
+                    Area.FromSquareMeters(given.Number("wall-area")),
                     given.Size("insulation"),
                     ThermalConductivity.FromWattsPerMeterKelvin(given.Number("conductivity")),
                     HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(given.Number("air-film"))

@@ -7,6 +7,8 @@ internal static class PassageOfTank
 {
     private const double KilogramsPerLitre = 1.010;
 
+    private const double Doubtful = 0.2; // ours
+
     public static Calculator Question { get; } =
         new("tank-passage", Subject.Heat)
         {
@@ -18,7 +20,7 @@ internal static class PassageOfTank
                     From = 0.01,
                 },
                 Asks.Measured("coolant", Measure.Temperature, -30, 30, -3),
-                Asks.Measured("area", Measure.Area, 0.001, 10_000, 0.8),
+                Asks.Measured("area", Measure.Area, 0.001, 10_000, 0.2),
                 Asks.Measured("from", Measure.Temperature, -5, 100, 18),
                 Asks.Measured("after-1", Measure.Hours, 0.01, 1000, 2),
                 Asks.Measured("temperature-1", Measure.Temperature, -5, 100, 11.5),
@@ -58,8 +60,6 @@ internal static class PassageOfTank
             new Result("u-plus-minus", Figure.Of(learned.PlusMinus))
         ).Finding("read-more-often", Weight.Caution, error > Doubtful);
     }
-
-    private const double Doubtful = 0.2; // ours
 
     private static Figure InU(double u) => new(u, Measure.HeatTransfer);
 }

@@ -36,7 +36,7 @@ internal static class TimeToDrain
                     from flow in draining.FlowAt(given.Size("level"))
                     select new Answer(
                         new Result("time", new Figure(time.Minutes, Measure.Minutes)),
-                        new Result("flow", Figure.Of(flow))
+                        new Result("flow-out", Figure.Of(flow))
                     ).Finding("no-more-in-than-out", Weight.Plain);
             },
         };
