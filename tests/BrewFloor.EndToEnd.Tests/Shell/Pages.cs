@@ -23,7 +23,7 @@ internal static class Pages
         ["/calculators"] = _ => ["/calculators"],
         ["/calculators/{Name}"] = _ =>
             [
-                .. AllCalculators.All.Select(calculator => $"/calculators/{calculator.Name}"),
+                .. AllCalculators.All.DistinctBy(one => one.Subject).Select(one => $"/calculators/{one.Name}"), // all are one page
                 "/calculators/spunding?carbonation=9&temperature=x",
             ],
         ["/doctor"] = _ => ["/doctor"],
