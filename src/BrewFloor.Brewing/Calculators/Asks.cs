@@ -33,6 +33,8 @@ internal static class Asks
         {
             "original-extract" => "original-gravity",
             "apparent-extract" or "final-extract" => "final-gravity",
+            "surface-level" => "level",
+            "depth" => "chamber-depth",
             _ => what,
         };
 }

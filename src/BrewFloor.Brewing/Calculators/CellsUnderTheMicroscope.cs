@@ -1,9 +1,12 @@
 using BrewFloor.Brewing.Yeast;
+using UnitsNet;
 
 namespace BrewFloor.Brewing.Calculators;
 
 internal static class CellsUnderTheMicroscope
 {
+    private static readonly CountingGrid Usual = CountingGrid.Neubauer(1);
+
     public static Calculator Question { get; } =
         new("cell-count", Subject.Yeast)
         {
@@ -14,16 +17,18 @@ internal static class CellsUnderTheMicroscope
                 Asks.Measured("squares", Measure.Count, 1, 1000, 10),
                 Asks.Measured("dilution", Measure.Number, 1, 100_000, 20),
                 Asks.Usual("dilution-error", Measure.Percent, 0, 50, 7),
+                Asks.Usual("square-area", Measure.Number, 0.0001, 25, Usual.SquareArea.SquareMillimeters),
+                Asks.Usual("chamber-depth", Measure.Number, 0.01, 1, Usual.Depth.Millimeters),
             ],
             Formula =
             [
-                "cells in a mL = counted · dilution / (squares · 0.04 mm² · 0.1 mm)",
+                "cells in a mL = counted · dilution / (squares · area of a square · depth)",
                 "error = √(1 / counted + dilution error²)",
                 "living share by Wilson's interval, 19 times of 20",
             ],
             Sources =
             [
-                "Improved Neubauer chamber: its geometry; ASBC Yeast-4 arithmetic",
+                "0.04 mm² by 0.1 mm: the middle squares of an improved Neubauer chamber; ASBC Yeast-4 arithmetic",
                 "Wilson 1927 (score interval)",
                 "MEBAK M-350: 2 % dead is the target, from 5 % not pitched",
                 "diluting errs by 5 to 10 %, 200 cells are enough: common practice, no source",
@@ -32,7 +37,11 @@ internal static class CellsUnderTheMicroscope
             Compute = given =>
                 from count in CountingChamber.Of(
                     given.Count("cells-counted"),
-                    CountingGrid.Neubauer(given.Count("squares")),
+                    new CountingGrid(
+                        given.Count("squares"),
+                        Area.FromSquareMillimeters(given.Number("square-area")),
+                        Length.FromMillimeters(given.Number("chamber-depth"))
+                    ),
                     given.Number("dilution"),
                     given.Share("dilution-error")
                 )
