@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 using BrewFloor.Store.Log;
+using BrewFloor.Web.Batches;
 using BrewFloor.Web.Shell;
 
 namespace BrewFloor.Web.Api;
@@ -58,13 +59,7 @@ internal static class ApiBatches
             return NoSuchBatch(number, words);
         }
 
-        var (thing, state) = view.Floor.Batches[0];
-        var earlier = state.MayBeForetold(thing, view.Floor.Rules)
-            ? await reader.EarlierOfStrainAsync(number, stop)
-            : [];
-        return Results.Json(
-            ShownForecast.Of(number, state.ForecastOf(thing, earlier, view.Floor.Rules, view.Now), view.Now, words)
-        );
+        return Results.Json(ShownForecast.Of(number, await reader.ForecastAsync(view, stop), view.Now, words));
     }
 
     private static IResult NoSuchBatch(int number, Wording words) =>

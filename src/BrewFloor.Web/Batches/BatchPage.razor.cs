@@ -56,10 +56,7 @@ public sealed partial class BatchPage(
 
         _now = view.Now;
         var (thing, state) = view.Floor.Batches[0];
-        var earlier = state.MayBeForetold(thing, view.Floor.Rules)
-            ? await reader.EarlierOfStrainAsync(Number, stop)
-            : [];
-        _forecast = state.ForecastOf(thing, earlier, view.Floor.Rules, view.Now);
+        _forecast = await reader.ForecastAsync(view, stop);
         _batch = new ShownBatch(thing, state, view.Floor.Rules, view.Now); // from here on the page is drawn
         _codes = view.Floor.Tanks.ToDictionary(tank => tank.Thing.Id, tank => tank.Thing.Code);
         _jobs =
