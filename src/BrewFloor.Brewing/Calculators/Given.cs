@@ -78,6 +78,9 @@ public sealed class Given
 
     internal Mass Mass(string name) => UnitsNet.Mass.FromKilograms(Number(name));
 
+    /// <summary>Of beer near its end, 1.010 kg/L.</summary>
+    internal Mass BeerMass(string name) => UnitsNet.Mass.FromKilograms(Volume(name).Liters * 1.010);
+
     internal SpecificGravity Gravity(string name) => SpecificGravity.Of(Number(name));
 
     internal Outcome<DegreesPlato> Extract(string name) => DegreesPlato.From(Gravity(name));

@@ -1,12 +1,9 @@
 using BrewFloor.Brewing.Heat;
-using UnitsNet;
 
 namespace BrewFloor.Brewing.Calculators;
 
 internal static class PassageOfTank
 {
-    private const double KilogramsPerLitre = 1.010;
-
     private const double Doubtful = 0.2; // ours
 
     public static Calculator Question { get; } =
@@ -40,7 +37,7 @@ internal static class PassageOfTank
             Checks = ["HE-05"],
             Compute = given =>
                 from learned in CoolDown.Learn(
-                    Mass.FromKilograms(given.Volume("beer").Liters * KilogramsPerLitre),
+                    given.BeerMass("beer"),
                     SpecificHeat.Beer,
                     given.Temperature("coolant"),
                     [

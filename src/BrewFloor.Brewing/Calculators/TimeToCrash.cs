@@ -6,8 +6,6 @@ namespace BrewFloor.Brewing.Calculators;
 
 internal static class TimeToCrash
 {
-    private const double KilogramsPerLitre = 1.010; // beer near its end
-
     public static Calculator Question { get; } =
         new("crash-time", Subject.Heat)
         {
@@ -45,7 +43,7 @@ internal static class TimeToCrash
                     HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(given.Number("u-value"))
                 )
                 let crash = new CrashOf(
-                    Mass.FromKilograms(given.Volume("beer").Liters * KilogramsPerLitre),
+                    given.BeerMass("beer"),
                     SpecificHeat.Beer,
                     given.Temperature("from"),
                     given.Temperature("to")

@@ -7,8 +7,8 @@ namespace BrewFloor.Brewing.Forecast;
 /// <remarks>
 /// From a recipe: steepness and midpoint by temperature through the middles of the usual ranges (ale 19 °C 0.095/h and 30 h,
 /// lager 11 °C 0.032/h and 81 h), a factor of e^0.5 either way (common practice, no source; straight lines of the logarithms
-/// between, carried on to 8 and 22 °C and held from there, and the
-/// final's ± 1 °P are ours). Earlier batches draw all three towards what they did, and narrow them; a forced ferment narrows the end to ± 0.15 °P.
+/// between, carried on to 8 and 22 °C and held from there, and the final's ± 1 °P are ours). Earlier batches draw all three
+/// towards what they did, and narrow them; a forced ferment narrows the end to ± 0.15 °P.
 /// </remarks>
 public sealed record FermentationPrior
 {
