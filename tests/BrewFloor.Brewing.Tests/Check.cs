@@ -20,6 +20,8 @@ public sealed partial record Check(
     string Source
 )
 {
+    private const string Figure = @"-?\d+(\.\d+)?(e-?\d+)?";
+
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
 
     /// <summary>published, computed-independently, common-practice or from-memory.</summary>
@@ -34,7 +36,7 @@ public sealed partial record Check(
             Regex
                 .Match(
                     Input,
-                    $@"(?<!\w){Regex.Escape(name)}\s*=?\s*(?<n>-?\d+(\.\d+)?)",
+                    $@"(?<!\w){Regex.Escape(name)}\s*=?\s*(?<n>{Figure})",
                     RegexOptions.ExplicitCapture,
                     Patience
                 )
@@ -61,12 +63,16 @@ public sealed partial record Check(
 
     public override string ToString() => $"{Id}, {Topic} ({Source})";
 
-    /// <summary>How many numbers it holds, as <see cref="Agrees"/> takes them.</summary>
-    public int Values => Expected.Split(';').Length;
+    /// <summary>How many numbers it holds, those of our own model left out.</summary>
+    public int Values => Math.Max(1, Part().Split(Expected).Count(IsPrinted));
 
-    // "RE 4.305; A 3.970" is two numbers: the first of each part; "CO2" is a name.
+    private static bool IsPrinted(string part) =>
+        Number().IsMatch(part) && !part.Contains("model", StringComparison.Ordinal);
+
+    // "RE 4.305; A 3.970" is two numbers, and so are "7363 kJ = 2.05 kWh" and "25.1 mg O2 (0.25 mg/L)": the first of each
+    // part. "CO2" is a name.
     private static double[] Numbers(string text) =>
-        [.. text.Split(';').Select(part => double.Parse(Number().Match(part).Value, CultureInfo.InvariantCulture))];
+        [.. Part().Split(text).Select(part => double.Parse(Number().Match(part).Value, CultureInfo.InvariantCulture))];
 
     private static IEnumerable<Check> Read(string name)
     {
@@ -80,7 +86,10 @@ public sealed partial record Check(
         }
     }
 
-    [GeneratedRegex(@"(?<![A-Za-z\d.])-?\d+(\.\d+)?", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@";| = | -> | / |, |\[|\((?=\d)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Part();
+
+    [GeneratedRegex($@"(?<![A-Za-z\d.]){Figure}", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Number();
 }
 

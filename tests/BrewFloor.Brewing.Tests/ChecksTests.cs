@@ -20,6 +20,21 @@ public class ChecksTests
         Assert.Equal((0.40, 1.05), (check.Given("D"), check.Given("SG(20/20)")));
     }
 
+    [Theory]
+    [InlineData("7363 kJ = 2.05 kWh", 7363, 2.05)]
+    [InlineData("25.1 mg O2 (0.25 mg/L in 100 L)", 25.1, 0.25)]
+    [InlineData("2.3e6 cells, -1e-6 P", 2.3e6, -1e-6)]
+    [InlineData("6.6 / 8.0 mg/L (model 7)", 6.6, 8)]
+    public void Every_number_of_a_row_is_asked_for(string expected, double first, double second)
+    {
+        var check = new Check("X-3", "", "", expected, "+-1e-9", "");
+
+        check.Agrees(first, second);
+        Assert.Equal(2, check.Values);
+        Assert.ThrowsAny<Exception>(() => check.Agrees(first));
+        Assert.ThrowsAny<Exception>(() => check.Agrees(first, second + 2e-9));
+    }
+
     [Fact]
     public void A_tolerance_in_percent_is_of_the_expected_value()
     {

@@ -20,7 +20,7 @@ internal static class AgeOfStoredYeast
                 "our fit to three points of McCaig, Bendiak 1985, MBAA Tech. Q. (abstract): one lager strain, six days",
                 "count after 4 days: a current textbook chapter; above 5 °C, under more than 8 % alcohol, below 85 %: ours",
             ],
-            Checks = ["YE-05", "YE-06", "YE-20", "YE-24"],
+            Checks = ["YE-05", "YE-06", "YE-20", "YE-24", "YE-28"],
             Plot = new Plot("age", "viability", 0, 30),
             Compute = given =>
                 from left in StorageViability.After(

@@ -33,7 +33,7 @@ internal static class CellsUnderTheMicroscope
                 "MEBAK M-350: 2 % dead is the target, from 5 % not pitched",
                 "diluting errs by 5 to 10 %, 200 cells are enough: common practice, no source",
             ],
-            Checks = ["YE-01", "YE-02", "YE-07"],
+            Checks = ["YE-01", "YE-02", "YE-07", "YE-25"],
             Compute = given =>
                 from count in CountingChamber.Of(
                     given.Count("cells-counted"),

@@ -26,7 +26,7 @@ internal static class DryHopping
                 "Kirkpatrick, Shellhammer 2018, J. Agric. Food Chem. (abstract): the worst published creep, 10 g/L, with yeast, 20 °C",
                 "Lafontaine, Shellhammer 2018, by a lecture's summary: above 8 g/L little is added",
             ],
-            Checks = ["KI-06", "KI-07", "DH-01"],
+            Checks = ["DH-01", "DH-02", "DH-03", "KI-06", "KI-07"],
             Plot = new Plot("contact", "creep-gas", 0, 40),
             Compute = given =>
                 from hops in DryHop.For(given.Volume("beer"), given.Strength("dose"))

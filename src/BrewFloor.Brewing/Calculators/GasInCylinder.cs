@@ -23,7 +23,7 @@ internal static class GasInCylinder
                 "uses = left / each, whole",
             ],
             Sources = ["Mass balance", "Ideal gas"],
-            Checks = ["OX-08"],
+            Checks = ["OX-08", "TR-04"],
             Compute = given =>
                 from still in new Cylinder(
                     given.Mass("gross"),

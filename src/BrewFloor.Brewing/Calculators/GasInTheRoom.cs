@@ -29,7 +29,7 @@ internal static class GasInTheRoom
                 "5,000 ppm in eight hours: 54 FR 2332 (1989), UK HSE EH40; 15,000 in a quarter of an hour: UK HSE EH40",
                 "40,000 ppm: NIOSH IDLH documentation 1994",
             ],
-            Checks = ["CI-06", "CI-07"],
+            Checks = ["CI-06", "CI-07", "RO-01"],
             Plot = new Plot("fresh-air", "ppm-ventilated", 5, 200),
             Compute = given =>
                 from closed in RoomAir.Closed(

@@ -25,7 +25,7 @@ internal static class GlycolStrength
                 "an equipment maker's table of 20, 30, 35 and 40 % by weight; freezing points as in Lange's Handbook, 15th ed., Table 5.13",
                 "5 K above freezing, 8 K at the evaporator: common practice, no source",
             ],
-            Checks = ["HE-07", "HE-08", "HE-09", "HE-10", "HE-11"],
+            Checks = ["HE-07", "HE-08", "HE-09", "HE-10", "HE-11", "HE-21"],
             Plot = new Plot("coldest", "glycol", -15, 0),
             Compute = given =>
                 from strength in Glycol.For(given.Temperature("coldest"), given.Difference("margin"))

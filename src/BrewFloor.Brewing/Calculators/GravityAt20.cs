@@ -28,7 +28,23 @@ internal static class GravityAt20
                 "ISO 1768:1975 (glass)",
                 "ASBC sucrose table by its cubic; NBS Circular 440 (Bates 1942) above 1.083",
             ],
-            Checks = ["EX-01", "EX-07", "EX-08", "EX-20", "EX-23"],
+            Checks =
+            [
+                "EX-01",
+                "EX-02",
+                "EX-03",
+                "EX-04",
+                "EX-05",
+                "EX-06",
+                "EX-07",
+                "EX-08",
+                "EX-09",
+                "EX-20",
+                "EX-21",
+                "EX-22",
+                "EX-23",
+                "VO-04",
+            ],
             Plot = new Plot("sample-temperature", "gravity-20", 0, 40),
             Compute = given =>
                 from corrected in HydrometerCorrection.At20(

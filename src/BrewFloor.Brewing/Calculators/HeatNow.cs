@@ -28,7 +28,7 @@ internal static class HeatNow
                 "Balling (mass balance)",
                 "587 kJ/kg, 555 to 650: common practice, no source; thermochemistry gives 563 for glucose (CODATA, NBS tables)",
             ],
-            Checks = ["HE-01", "HE-03"],
+            Checks = ["HE-01", "HE-03", "HE-22"],
             Compute = given =>
                 from original in given.Extract("original-gravity")
                 from before in given.Extract("gravity-before")

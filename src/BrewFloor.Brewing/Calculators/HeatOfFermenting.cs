@@ -31,7 +31,7 @@ internal static class HeatOfFermenting
                 "587 kJ/kg, 555 to 650: common practice, no source; thermochemistry gives 563 for glucose (CODATA, NBS tables)",
                 "2.4 a day for a brisk ale, 0.7 for a lager; cooling for 1.5 times the peak: common practice, no source",
             ],
-            Checks = ["HE-01", "HE-02", "HE-03"],
+            Checks = ["HE-01", "HE-02", "HE-03", "HE-22"],
             Plot = new Plot("steepness", "peak", 0.3, 4),
             Compute = given =>
                 from original in given.Extract("original-gravity")

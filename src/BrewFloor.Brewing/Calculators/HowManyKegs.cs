@@ -17,7 +17,7 @@ internal static class HowManyKegs
             ],
             Formula = ["kegs = (beer - loss) / keg, whole", "at 20 °C: V water(T) / water(20)"],
             Sources = ["Arithmetic; Kell 1975 (water)", "1 to 4 % lost at packaging: common practice, no source"],
-            Checks = ["VO-03", "VO-04"],
+            Checks = ["VO-01", "VO-03", "VO-04", "VO-11"],
             Compute = given =>
                 from kegs in Kegs.Filled(given.Volume("beer"), given.Volume("keg"), given.Share("loss"))
                 from at20 in Contraction.To20(given.Volume("beer"), given.Temperature("temperature"))

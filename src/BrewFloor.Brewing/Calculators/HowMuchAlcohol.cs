@@ -25,7 +25,23 @@ internal static class HowMuchAlcohol
                 "Cutaia, Reid, Speers 2009, J. Inst. Brew. 115:318, Tables III and VI",
                 "ASBC Beer-6 as quoted by Speers 2015",
             ],
-            Checks = ["EX-11", "EX-12", "EX-14", "EX-15", "EX-16", "EX-24", "EX-25"],
+            Checks =
+            [
+                "EX-10",
+                "EX-11",
+                "EX-12",
+                "EX-13",
+                "EX-14",
+                "EX-15",
+                "EX-16",
+                "EX-17",
+                "EX-18",
+                "EX-24",
+                "EX-25",
+                "EX-26",
+                "EX-31",
+                "EX-32",
+            ],
             Plot = new Plot("final-gravity", "alcohol", 0.998, 1.05),
             Compute = given =>
                 from quotient in AttenuationQuotient.Of(given.Number("quotient"))

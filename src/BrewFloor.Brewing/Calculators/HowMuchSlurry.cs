@@ -19,10 +19,10 @@ internal static class HowMuchSlurry
             Sources =
             [
                 "a million living cells for ale, one and a half for lager: common practice, no source",
-                "2.3 million counted cells at 12 to 16 °P, 2.9 at 20 to 23 °P: Suihko, Vilpola, Linko 1993",
+                "2.3 million counted cells (0.3 g/L of wet yeast) at 12 to 16 °P, 2.9 at 20 to 23 °P: Suihko, Vilpola, Linko 1993",
                 "1.2 billion cells in a mL of settled slurry, 0.5 to 3: common practice, no source",
             ],
-            Checks = ["YE-03", "YE-04", "YE-09", "YE-21"],
+            Checks = ["YE-03", "YE-04", "YE-09", "YE-21", "YE-26"],
             Plot = new Plot("slurry-density", "slurry", 400, 3000),
             Compute = given =>
                 from original in given.Extract("original-gravity")

@@ -32,7 +32,7 @@ internal static class HowMuchYeastGrows
                 "Balling (mass balance)",
                 "two to three doublings: an open lecture note; three to five times the pitch cropped: from memory",
             ],
-            Checks = ["EX-19", "YE-27"],
+            Checks = ["EX-19", "EX-33", "YE-27"],
             Compute = given =>
                 from original in given.Extract("original-gravity")
                 from end in given.Extract("final-gravity")

@@ -20,7 +20,7 @@ internal static class LitresAtLevel
                 "in the cylinder: pi r² a millimetre",
             ],
             Sources = ["Geometry; what hangs in a tank displaces 0.2 to 3 %: common practice, no source"],
-            Checks = ["GE-03", "GE-04", "GE-05", "GE-06", "GE-07", "GE-08", "GE-09"],
+            Checks = ["GE-01", "GE-02", "GE-03", "GE-04", "GE-05", "GE-06", "GE-07", "GE-08", "GE-09"],
             Plot = new Plot("level", "volume", 0, 1000),
             Compute = given =>
                 from tank in TankAsks.Tank(given)

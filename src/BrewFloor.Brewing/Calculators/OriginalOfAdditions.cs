@@ -25,7 +25,7 @@ internal static class OriginalOfAdditions
                 "Conservation of mass",
                 "Nielsen and others 2007 (Scandinavian School of Brewing): a single original gravity fails once something is added",
             ],
-            Checks = ["EX-01", "EX-07"],
+            Checks = ["EX-01", "EX-02", "EX-03", "EX-04", "EX-05", "EX-06", "EX-07", "EX-34"],
             Compute = given =>
                 from first in Wort.MassOf(given.Volume("wort"), given.Gravity("original-gravity"))
                 from firstExtract in given.Extract("original-gravity")

@@ -14,7 +14,7 @@ internal static class OxygenInWort
                 "water: Benson, Krause 1984 in the form of APHA",
                 "wort: Oxford Companion to Beer 2012, 6.6 mg/L at 20 °C and 8.0 at 10 °C, both at 15 °P; the line through them is ours",
             ],
-            Checks = ["OX-01", "OX-02", "OX-03", "OX-04"],
+            Checks = ["OX-01", "OX-02", "OX-03", "OX-04", "OX-23"],
             Plot = new Plot("temperature", "oxygen-at-most", 0, 30),
             Compute = given =>
                 from wort in given.Extract("original-gravity")

@@ -25,7 +25,7 @@ internal static class PassivationBath
                 "temperatures and times of Citric 1 to 3: from memory",
                 "ASTM A380: the steel must be clean first",
             ],
-            Checks = ["PA-01", "CI-09"],
+            Checks = ["PA-01", "PA-11"],
             Plot = new Plot("bath-strength", "acid", 4, 10),
             Compute = given =>
                 from acid in Passivation.AcidFor(given.Volume("water"), given.ByWeight("bath-strength"))

@@ -27,7 +27,7 @@ internal static class PrimingSugar
                 "Balling: 0.9565 g CO2 from 2.0665 g of extract",
                 "molar masses: 4 CO2 from a sucrose (342.30 g/mol)",
             ],
-            Checks = ["CO-15", "EX-19"],
+            Checks = ["CO-15", "CO-31", "EX-19"],
             Plot = new Plot("carbonation", "sugar", 1, 4),
             Compute = given =>
                 from residual in ResidualGas.After(given.Temperature("warmest"), given.Height("altitude"))

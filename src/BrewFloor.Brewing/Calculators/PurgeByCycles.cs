@@ -31,7 +31,7 @@ internal static class PurgeByCycles
                 "Crowl, Louvar, Chemical Process Safety, chapter 7, by way of a teaching module",
                 "Ideal gas, mixed at each cycle",
             ],
-            Checks = ["OX-05", "OX-07", "OX-08"],
+            Checks = ["OX-05", "OX-07", "OX-08", "OX-21", "OX-22"],
             Plot = new Plot("pressure-high", "cycles", 30, 300),
             Compute = given =>
                 from high in Above(given)

@@ -30,7 +30,7 @@ internal static class PurgeBySweep
                 "Crowl, Louvar, Chemical Process Safety, chapter 7, by way of a teaching module",
                 "a real sweep lies between one volume and worse than mixed: common practice, no source",
             ],
-            Checks = ["OX-06"],
+            Checks = ["OX-06", "OX-24"],
             Plot = new Plot("oxygen-wanted", "sweep-gas", 0.02, 2),
             Compute = given =>
                 from gas in SweepPurge.GasFor(

@@ -23,7 +23,7 @@ internal static class TanksOnOneChiller
                 "time = (to be cooled - bath) / left over",
             ],
             Sources = ["Energy balance; what each tank asks for comes from the questions on heat and crashing"],
-            Checks = ["HE-11"],
+            Checks = ["HE-11", "HE-23"],
             Plot = new Plot("crash-heat", "time-in-all", 0, 100),
             Compute = given =>
                 from plan in CoolingPlan.Of(

@@ -34,7 +34,7 @@ internal static class WhenToClose
                 "Balling: 0.4629 g CO2 from a gram of real extract",
                 "90 % of the rating: common practice, no source",
             ],
-            Checks = ["CO-16", "CO-17", "CO-18", "CO-19"],
+            Checks = ["CO-16", "CO-17", "CO-18", "CO-19", "CO-34"],
             Plot = new Plot("carbonation", "close-at", 1, 4),
             Compute = given =>
                 from end in given.Extract("final-gravity")

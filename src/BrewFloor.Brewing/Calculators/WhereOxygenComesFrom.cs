@@ -40,7 +40,7 @@ internal static class WhereOxygenComesFrom
                 "A sum; ideal gas",
                 "under 50 µg/L excellent, under 100 good, above 200 short-lived: common practice, no source",
             ],
-            Checks = ["OX-09", "OX-11"],
+            Checks = ["OX-09", "OX-10", "OX-11"],
             Plot = new Plot("headspace-oxygen", "oxygen-in-beer", 0, 2),
             Compute = given =>
                 from air in Atmosphere.At(given.Height("altitude"))

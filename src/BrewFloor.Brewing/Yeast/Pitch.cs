@@ -16,6 +16,9 @@ public readonly record struct PitchRate(double PerMillilitreAndPlato)
     /// <summary>2.3 million counted cells, found for worts of 12 to 16 °P (Suihko, Vilpola, Linko 1993; check YE-09).</summary>
     public static PitchRate Published => new(2.3e6);
 
+    /// <summary>The same as wet yeast in the wort for each °P: 0.3 g/L (the same).</summary>
+    public static MassConcentration PublishedWet => MassConcentration.FromGramsPerLiter(0.3);
+
     /// <summary>2.9 million counted cells, found for worts of 20 to 23 °P (the same; check YE-21).</summary>
     public static PitchRate PublishedStrong => new(2.9e6);
 }

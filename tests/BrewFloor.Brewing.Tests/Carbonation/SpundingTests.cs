@@ -19,14 +19,8 @@ public class SpundingTests
     {
         var plan = Plan(Wish());
 
-        (check with { Expected = "2.012; 3.265; 0.698; 0.862" }).Agrees(
-            plan.Gauge.Bars,
-            plan.Needed.GramsPerLiter,
-            plan.RemainingReal.Value,
-            plan.Remaining.Value
-        );
+        check.Agrees(plan.Gauge.Bars, plan.Needed.GramsPerLiter, plan.RemainingReal.Value, plan.Remaining.Value);
         Assert.Equal(2.5 + plan.Remaining.Value, plan.CloseAt.Value, 1e-12);
-        Assert.Equal("gauge 2.012 bar; dCO2 3.265 g/L; remaining 0.698 P real, 0.862 P apparent", check.Expected);
     }
 
     [Theory] // with the headspace's gas
@@ -55,8 +49,7 @@ public class SpundingTests
         var point = DegreesPlato.From(Sg(1.010)).Value.Value - DegreesPlato.From(Sg(1.009)).Value.Value;
         var volumes = gas / CarbonDioxideContent.PerVolume;
 
-        (check with { Expected = "3.787; 1.929; 0.492" }).Agrees(gas.GramsPerLiter, volumes, volumes * point);
-        Assert.Equal("3.787 g/L per P apparent = 1.929 vol; 0.492 vol per 0.001 SG", check.Expected);
+        check.Agrees(gas.GramsPerLiter, volumes, volumes * point);
     }
 
     [Theory] // our model, summed elsewhere

@@ -23,9 +23,7 @@ public class FermentationHeatTests
     {
         var kilojoules = FermentationHeat.OfGlucose.KilojoulesPerKilogram;
 
-        check.Agrees(-kilojoules * 0.180156);
-        Assert.Contains("= 563 kJ/kg", check.Expected, StringComparison.Ordinal);
-        Assert.InRange(kilojoules, 558, 568);
+        check.Agrees(-kilojoules * 0.180156, kilojoules);
     }
 
     [Theory] // Balling and 587 kJ/kg

@@ -18,18 +18,21 @@ public class VolumeTests
 
     [Theory] // 27 CFR 25.11, NIST SP 811
     [Check("VO-01")]
-    public void A_us_beer_barrel(Check check) =>
-        (check with { Expected = "117.3478" }).Agrees(Volume.FromUsBeerBarrels(1).Liters);
+    public void A_us_beer_barrel(Check check) => check.Agrees(Volume.FromUsBeerBarrels(1).Liters);
 
     [Theory] // NIST SP 811
     [Check("VO-02")]
-    public void A_pound_on_a_barrel(Check check) =>
-        check.Agrees((Mass.FromPounds(1) / Volume.FromUsBeerBarrels(1)).KilogramsPerCubicMeter);
+    public void A_pound_on_a_barrel(Check check)
+    {
+        var grams = (Mass.FromPounds(1) / Volume.FromUsBeerBarrels(1)).KilogramsPerCubicMeter;
+
+        (check with { Tolerance = "+-0.0005; +-0.05" }).Agrees(grams, 100 * grams);
+    }
 
     [Theory] // NIST SP 811
     [Check("VO-05")]
     public void A_pound_on_a_square_inch(Check check) =>
-        (check with { Tolerance = "+-0.000001" }).Agrees(Pressure.FromPoundsForcePerSquareInch(1).Kilopascals);
+        check.Agrees(Pressure.FromPoundsForcePerSquareInch(1).Kilopascals);
 
     [Theory] // NIST SP 811, 27 CFR 25.11
     [Check("VO-11")]
