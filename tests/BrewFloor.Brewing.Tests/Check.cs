@@ -67,7 +67,7 @@ public sealed partial record Check(
     public int Values => Math.Max(1, Part().Split(Expected).Count(IsPrinted));
 
     private static bool IsPrinted(string part) =>
-        Number().IsMatch(part) && !part.Contains("model", StringComparison.Ordinal);
+        Number().IsMatch(part) && !part.TrimStart().StartsWith("model", StringComparison.Ordinal);
 
     // "RE 4.305; A 3.970" is two numbers, and so are "7363 kJ = 2.05 kWh" and "25.1 mg O2 (0.25 mg/L)": the first of each
     // part. "CO2" is a name.
