@@ -1,3 +1,4 @@
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
@@ -31,6 +32,9 @@ public sealed record Batch(Guid Id, int Number, string Name, string Style, BeerK
     /// <summary>The plan wants the yeast of this batch: no yeast is dumped before it is harvested.</summary>
     public bool HarvestPlanned { get; init; }
 
+    /// <summary>What it is to hold when it leaves the tank; given, the valve is to be closed in time to make it.</summary>
+    public CarbonDioxideContent? CarbonDioxideWanted { get; init; }
+
     /// <summary>Colour of the beer, in EBC units; for the drawing only.</summary>
     public double? ColourEbc { get; init; }
 }
@@ -47,6 +51,8 @@ public sealed record NewBatch(Guid Id, string Name, string Style, BeerKind Kind)
     public bool HarvestPlanned { get; init; }
 
     public bool DryHopsDuringFermentation { get; init; }
+
+    public CarbonDioxideContent? CarbonDioxideWanted { get; init; }
 
     public double? ColourEbc { get; init; }
 

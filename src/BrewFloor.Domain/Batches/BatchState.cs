@@ -27,6 +27,9 @@ public readonly record struct InTank(Guid TankId, Volume? Volume, Moment Since)
 
     /// <summary>When a reading first was at or below a cold set point (6 °C at most) + 1 K, since it was last warmer.</summary>
     public Moment? Cold { get; init; }
+
+    /// <summary>When its way out was shut, or its valve set, so that it keeps the gas it makes.</summary>
+    public Moment? ShutIn { get; init; }
 }
 
 /// <summary>Sums of where the litres of a batch came from and went, in L.</summary>
@@ -90,7 +93,7 @@ public sealed record BatchState(Guid Id) : State(Id)
 
     public SpecificGravity? OriginalGravity { get; init; }
 
-    /// <summary>In time order, corrected to 20 °C; the last 200.</summary>
+    /// <summary>In time order, corrected to 20 °C; 200 at most: the latest hundred, and before them fewer and fewer.</summary>
     public Listed<GravityFact> Gravities { get; init; }
 
     /// <summary>Only those that no later one reaches, each lower than the one before: enough to say the highest since any moment.</summary>

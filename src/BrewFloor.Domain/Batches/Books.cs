@@ -94,6 +94,12 @@ internal static class Books
             InTanks = [.. batch.InTanks.Select(beer => beer.TankId == changed.TankId ? changed : beer)],
         };
 
+    /// <summary>From this entry on it keeps its gas; null: a way out is open again.</summary>
+    public static BatchState ShutIn(this BatchState batch, Guid tankId, LogEntry? by) =>
+        batch.In(tankId) is { } beer
+            ? batch.With(beer with { ShutIn = by is null ? null : beer.ShutIn ?? Moment.Of(by) })
+            : batch;
+
     public static Volume Sum(Volume one, Volume other) => Volume.FromLiters(one.Liters + other.Liters);
 
     public static Volume Less(Volume one, Volume other) => Volume.FromLiters(one.Liters - other.Liters);

@@ -7,6 +7,7 @@ namespace BrewFloor.Domain.Batches;
 /// <summary>What a gravity that was read does to a batch.</summary>
 internal static class Gravities
 {
+    // A sensor that reports every hour fills these in eight days: from then on the older half is thinned.
     private const int Kept = 200;
 
     /// <summary>One more reading; an unreadable one, which no guard lets in, changes nothing.</summary>
@@ -14,12 +15,26 @@ internal static class Gravities
         read?.Gravity20 is { } gravity
             ? batch with
             {
-                Gravities = batch.Gravities.And(
+                Gravities = Thinned([
+                    .. batch.Gravities,
                     new GravityFact(moment, tankId, gravity) { Instrument = read.Instrument },
-                    Kept
-                ),
+                ]),
             }
             : batch;
+
+    /// <summary>Without the reading of the older half that its neighbours stand in for best; the first one stays.</summary>
+    private static Listed<GravityFact> Thinned(Listed<GravityFact> readings)
+    {
+        if (readings.Count <= Kept)
+        {
+            return readings;
+        }
+
+        var spare = Enumerable
+            .Range(1, (readings.Count / 2) - 1)
+            .MinBy(i => readings[i + 1].Moment.At - readings[i - 1].Moment.At);
+        return [.. readings.Where((_, i) => i != spare)];
+    }
 
     /// <summary>Original gravity after wort of <paramref name="gravity"/> came to what was filled in before.</summary>
     /// <remarks>

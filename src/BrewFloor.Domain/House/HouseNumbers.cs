@@ -77,6 +77,7 @@ public static class HouseNumbers
             Ours,
             Long("gravity-every", 4, 168, r => r.GravityEvery, (r, v) => r with { GravityEvery = v }),
             Long("gravity-late", 1, 168, r => r.GravityOverdue, (r, v) => r with { GravityOverdue = v }),
+            Long("valve-late", 1, 48, r => r.CloseValveOverdue, (r, v) => r with { CloseValveOverdue = v }),
             new(
                 "ferments-hard",
                 PlatoPerDay,

@@ -61,6 +61,9 @@ public sealed record HouseRules(int Version, TimeZoneInfo Zone, Length Altitude)
 
     public TimeSpan GravityOverdue { get; init; } = TimeSpan.FromHours(24);
 
+    /// <summary>A valve that isn't closed so long after the moment for it lets the gas go that was to stay.</summary>
+    public TimeSpan CloseValveOverdue { get; init; } = TimeSpan.FromHours(6);
+
     /// <summary>In °P a day: above it the beer ferments hard.</summary>
     public double FermentingHardPlatoPerDay { get; init; } = 1.0;
 

@@ -11,6 +11,15 @@ public delegate IEnumerable<Job> TankRule(Tank tank, TankState state, HouseRules
 
 public delegate IEnumerable<Job> BatchRule(Batch batch, BatchState state, HouseRules rules, DateTimeOffset now);
 
+public delegate IEnumerable<Job> BeerRule(
+    Batch batch,
+    BatchState state,
+    InTank beer,
+    Tank tank,
+    HouseRules rules,
+    DateTimeOffset now
+);
+
 public delegate IEnumerable<Job> CultureRule(Culture culture, CultureState state, HouseRules rules, DateTimeOffset now);
 
 public delegate IEnumerable<Job> ItemRule(Item item, ItemState state, HouseRules rules, DateTimeOffset now);
@@ -36,6 +45,9 @@ public static class JobRules
     public static readonly Listed<BatchRule> OfCones = [DumpTrub.For, DumpYeast.For];
 
     public static readonly Listed<BatchRule> OfBatches = [HarvestYeast.For, TakeGravity.For, AnswerForIt.For];
+
+    /// <summary>About the beer in one tank, and what that tank bears.</summary>
+    public static readonly Listed<BeerRule> OfBeer = [CloseValve.For];
 
     public static readonly Listed<CultureRule> OfCultures =
     [
@@ -67,7 +79,19 @@ public static class JobRules
                 .SelectMany(rule => rule(batch.Thing, batch.State, floor.Rules, now))
                 .Where(job => floor.Tank(job.TankId!.Value).Thing.HasCone),
             .. OfBatches.SelectMany(rule => rule(batch.Thing, batch.State, floor.Rules, now)),
+            .. batch.State.InTanks.SelectMany(beer => OfOne(beer, batch, floor, now)),
         ];
+
+    private static IEnumerable<Job> OfOne(
+        InTank beer,
+        (Batch Thing, BatchState State) batch,
+        Floor floor,
+        DateTimeOffset now
+    )
+    {
+        var tank = floor.Tank(beer.TankId).Thing;
+        return OfBeer.SelectMany(rule => rule(batch.Thing, batch.State, beer, tank, floor.Rules, now));
+    }
 
     private static Listed<Job> For((Culture Thing, CultureState State) culture, HouseRules rules, DateTimeOffset now) =>
         [.. OfCultures.SelectMany(rule => rule(culture.Thing, culture.State, rules, now))];

@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Log;
 
@@ -9,12 +10,21 @@ public sealed record Closed(Guid TankId) : LogEntry
     /// <summary>Vented, closed or sealed.</summary>
     public Closure Closure { get; init; }
 
-    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+    /// <summary>The batch in the tank, so that it knows whether it keeps its gas.</summary>
+    public Guid? BatchId { get; init; }
+
+    public override IEnumerable<Subject> Subjects =>
+        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
 
     public override IEnumerable<Objection> Objections(Floor before)
     {
         var (tank, state) = before.Tank(TankId);
-        return Closure switch
+        var beer = BatchId is { } batch ? Beer.NotIn(TankId, batch, before) : [];
+        return beer.Concat(Against(tank, state, before));
+    }
+
+    private IEnumerable<Objection> Against(Tank tank, TankState state, Floor before) =>
+        Closure switch
         {
             Closure.Open => [Objection.Impossible("closed-as-open", new Number("tank", tank.Code))],
             Closure.Vented => [],
@@ -24,7 +34,6 @@ public sealed record Closed(Guid TankId) : LogEntry
                 .. Heat.Shutting(tank, state),
             ],
         };
-    }
 
     // Beer behind a shut vent can ferment or warm: nobody at the tank can rule it out.
     private bool CanBuildPressure(TankState state) => Closure is Closure.Sealed || state.HoldsBeer;
@@ -39,4 +48,7 @@ public sealed record Closed(Guid TankId) : LogEntry
             _ => shut.AtPressure(Pressures.None, this),
         };
     }
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>
+        batch.ShutIn(TankId, Closure is Closure.Vented ? null : this);
 }

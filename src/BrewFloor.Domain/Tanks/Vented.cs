@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 
 namespace BrewFloor.Domain.Tanks;
@@ -5,9 +6,16 @@ namespace BrewFloor.Domain.Tanks;
 /// <summary>Pressure was let off until the gauge read nothing, and a way out was left open.</summary>
 public sealed record Vented(Guid TankId) : LogEntry
 {
-    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+    /// <summary>The batch in the tank, so that it knows it loses its gas again.</summary>
+    public Guid? BatchId { get; init; }
 
-    public override IEnumerable<Objection> Objections(Floor before) => [];
+    public override IEnumerable<Subject> Subjects =>
+        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
+
+    public override IEnumerable<Objection> Objections(Floor before) =>
+        BatchId is { } batch ? Beer.NotIn(TankId, batch, before) : [];
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) => tank.VentedBy(this);
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) => batch.ShutIn(TankId, by: null);
 }

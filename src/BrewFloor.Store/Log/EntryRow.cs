@@ -118,7 +118,7 @@ internal sealed class HandedOverRow
 internal sealed class StateRow
 {
     /// <summary>Raised when a fold changes its meaning: older states are folded again.</summary>
-    public const int CurrentFold = 2;
+    public const int CurrentFold = 3;
 
     public required Guid SubjectId { get; init; }
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Domain.House;
 using BrewFloor.Domain.Log;
 using UnitsNet;
@@ -25,6 +26,7 @@ public static class FloorJson
             new InstantJson(),
             new HoursJson(),
             new GravityJson(),
+            new QuantityJson<CarbonDioxideContent>(v => CarbonDioxideContent.OfGramsPerLitre(v).Value, InGramsPerLitre),
             new YeastAmountJson(),
             new StockAmountJson(),
             new NumberJson(),
@@ -58,6 +60,7 @@ public static class FloorJson
         [typeof(Density)] = "g_ml",
         [typeof(Angle)] = "deg",
         [typeof(TimeSpan)] = "hours",
+        [typeof(CarbonDioxideContent)] = "g_l",
     };
 
     private static readonly HashSet<string> EntryColumns = new(StringComparer.Ordinal)
@@ -69,6 +72,10 @@ public static class FloorJson
         "note",
         "done_anyway",
     };
+
+    /// <summary>Four decimals: finer than anybody measures.</summary>
+    internal static double InGramsPerLitre(CarbonDioxideContent content) =>
+        Math.Round(content.ByWeight.GramsPerLiter, 4);
 
     /// <summary>As the value's own type, whatever the declared one is.</summary>
     public static string Of(object value) => JsonSerializer.Serialize(value, value.GetType(), Options);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
@@ -46,6 +47,7 @@ internal sealed class NumberJson : JsonConverter<Number>
             "hours" => TimeSpan.FromHours(json.GetDouble()),
             "sg" => SpecificGravity.Of(json.GetDouble()),
             "p" => new DegreesPlato(json.GetDouble()),
+            "g_l" => CarbonDioxideContent.OfGramsPerLitre(json.GetDouble()).Value,
             "at" => json.GetDateTimeOffset().ToUniversalTime(),
             "on" => DateOnly.ParseExact(json.GetString()!, "O", CultureInfo.InvariantCulture),
             "whole" => json.GetInt32(),
@@ -99,6 +101,9 @@ internal sealed class NumberJson : JsonConverter<Number>
                 break;
             case DegreesPlato v:
                 writer.WriteNumber("p", v.Value);
+                break;
+            case CarbonDioxideContent v:
+                writer.WriteNumber("g_l", FloorJson.InGramsPerLitre(v));
                 break;
             case DateTimeOffset v:
                 writer.WriteString("at", InstantJson.Text(v));

@@ -89,6 +89,7 @@ internal static class Newcomers
                 LimitOfAttenuation = brought.LimitOfAttenuation,
                 DryHopsDuringFermentation = brought.DryHopsDuringFermentation,
                 HarvestPlanned = brought.HarvestPlanned,
+                CarbonDioxideWanted = brought.CarbonDioxideWanted,
                 ColourEbc = brought.ColourEbc,
             };
         }

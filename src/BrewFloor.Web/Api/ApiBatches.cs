@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 using BrewFloor.Store.Log;
@@ -21,7 +22,7 @@ internal static class ApiBatches
         api.MapGet("/batches/{number:int}/forecast", ForecastAsync)
             .Reads(
                 "Batches",
-                "Where a batch ends and when, with 80 and 95 % bands, and what looks wrong; or why nothing is foretold."
+                "Where a batch ends and when, with 80 and 95 % bands, what looks wrong, and when to close the valve; or why nothing is foretold. With ?gravity=1.020 (&unit=SG or °P) also when it stands there."
             );
     }
 
@@ -49,17 +50,42 @@ internal static class ApiBatches
 
     private static async Task<IResult> ForecastAsync(
         int number,
+        HttpRequest request,
         FloorReader reader,
         Wording words,
         CancellationToken stop
     )
     {
+        var asked = AskedGravity(request);
         if (await reader.BatchAsync(number, stop) is not { } view)
         {
             return NoSuchBatch(number, words);
         }
 
-        return Results.Json(ShownForecast.Of(number, await reader.ForecastAsync(view, stop), view.Now, words));
+        var forecast = await reader.ForecastAsync(view, stop);
+        var shown = ShownForecast.Of(number, forecast, view.Now, words);
+        if (forecast.Gives(out var foretold))
+        {
+            ShownForecast.AddTo(shown, foretold, foretold.ValveOf(view.Floor), asked);
+        }
+
+        return Results.Json(shown);
+    }
+
+    // "?gravity=1.020", or "?gravity=5&unit=°P".
+    private static SpecificGravity? AskedGravity(HttpRequest request)
+    {
+        if (request.Query["gravity"].ToString() is not { Length: > 0 } text)
+        {
+            return null;
+        }
+
+        var value = double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : throw new UnreadableException("gravity", "number-wanted");
+        var unit = request.Query["unit"].ToString() is { Length: > 0 } said ? said : "SG";
+        var (stored, _) = ApiQuantities.Read(ApiQuantities.Shown(value, unit), typeof(SpecificGravity), "gravity");
+        return SpecificGravity.Of(stored.GetValue<double>());
     }
 
     private static IResult NoSuchBatch(int number, Wording words) =>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using BrewFloor.Brewing;
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Log;
@@ -31,6 +32,7 @@ internal static class ApiQuantities
         : type == typeof(Mass) ? UnitSymbols.Masses.Keys.OrderByDescending(unit => unit is "g")
         : type == typeof(Duration) ? UnitSymbols.Durations.Keys.OrderByDescending(unit => unit is "min")
         : type == typeof(SpecificGravity) ? UnitSymbols.Gravities.Keys.OrderByDescending(unit => unit is "SG")
+        : type == typeof(CarbonDioxideContent) ? UnitSymbols.CarbonDioxide.Keys.OrderByDescending(unit => unit is "g/L")
         : type == typeof(YeastAmount)
             ? UnitSymbols.Volumes.Keys.Concat(UnitSymbols.Masses.Keys).OrderByDescending(unit => unit is "mL")
         : type == typeof(StockAmount) ? [UnitSymbols.Pieces, .. UnitSymbols.Masses.Keys, .. UnitSymbols.Volumes.Keys]
@@ -87,6 +89,8 @@ internal static class ApiQuantities
                     ? new JsonObject { ["g"] = Finite(Mass.From(value, mass).Grams, field) }
                 : new JsonObject { ["ml"] = Finite(Volume.From(value, UnitSymbols.Volumes[unit]).Milliliters, field) }
         : type == typeof(SpecificGravity) ? Gravity(value, unit, field)
+        : type == typeof(CarbonDioxideContent)
+            ? Round(Accept(UnitSymbols.Gas(value, UnitSymbols.CarbonDioxide[unit]), field).ByWeight.GramsPerLiter, 4)
         : Finite(Plain(type, value, unit), field);
 
     private static double Plain(Type type, double value, string unit) =>
@@ -104,15 +108,21 @@ internal static class ApiQuantities
             UnitSymbols.Gravities[unit] is GravityUnit.Plato ? new DegreesPlato(value).ToGravity()
             : value is >= 0.98 and <= 1.20 ? SpecificGravity.Of(value)
             : new Refusal("out-of-range", "gravity", "0.980", "1.200");
-        return gravity.Gives(out var read)
-            ? Math.Round(read.Value, 5)
+        return Round(Accept(gravity, field).Value, 5);
+    }
+
+    private static T Accept<T>(Outcome<T> read, string field)
+        where T : notnull =>
+        read.Gives(out var value)
+            ? value
             : throw new UnreadableException(
                 field,
                 "number-outside",
-                new("from", gravity.Refusal!.From),
-                new("to", gravity.Refusal.To)
+                new("from", read.Refusal!.From),
+                new("to", read.Refusal.To)
             );
-    }
+
+    private static JsonNode Round(double value, int decimals) => Math.Round(value, decimals);
 
     private static int Pieces(double value, string field) =>
         value == Math.Truncate(value) && Math.Abs(value) <= int.MaxValue
@@ -141,6 +151,7 @@ internal static class ApiQuantities
             "hours" => "h",
             "sg" => "SG",
             "p" => "°P",
+            "g_l" => "g/L",
             _ => null,
         };
         return unit is null ? value.Value?.DeepClone() : Shown(value.Value!.GetValue<double>(), unit);

@@ -26,6 +26,40 @@ internal static class ShownForecast
         return shown;
     }
 
+    /// <summary>When the valve is closed, if the batch is to hold gas, and when it stands at a gravity that was asked for.</summary>
+    public static void AddTo(
+        JsonObject shown,
+        BatchForecast forecast,
+        Outcome<ValvePlan>? valve,
+        SpecificGravity? asked
+    )
+    {
+        if (valve is { IsDone: true, Value: var plan })
+        {
+            shown["close_valve"] = new JsonObject
+            {
+                ["at"] = ApiQuantities.Shown(plan.CloseAt.Value, "SG"),
+                ["gauge"] = ApiQuantities.Shown(Math.Round(plan.Gauge.Kilopascals, 1), "kPa"),
+                ["time"] = TimesTo(forecast, plan.CloseAt),
+            };
+        }
+
+        if (asked is { } gravity)
+        {
+            shown["asked"] = new JsonObject
+            {
+                ["at"] = ApiQuantities.Shown(gravity.Value, "SG"),
+                ["time"] = TimesTo(forecast, gravity),
+            };
+        }
+    }
+
+    private static JsonObject TimesTo(BatchForecast forecast, SpecificGravity gravity) =>
+        Band(
+            forecast.Outlook.TimeTo(new DegreesPlato(Strength.Plato(gravity))).Value,
+            time => Shown.Of(forecast.At(time))
+        );
+
     private static JsonObject Of(BatchForecast forecast, DateTimeOffset now, Wording words) =>
         new()
         {

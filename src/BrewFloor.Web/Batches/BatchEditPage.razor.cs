@@ -50,6 +50,12 @@ public sealed partial class BatchEditPage(
                 StartUnit = "SG",
             },
             new FlagField("limit-forced") { Start = _batch.IsLimitForced ? "true" : null },
+            new QuantityField("gas-wanted", Measure.CarbonDioxide)
+            {
+                Hint = "hint.gas-wanted",
+                Start = _batch.CarbonDioxideWanted?.Volumes.ToString("0.0#", CultureInfo.InvariantCulture),
+                StartUnit = "vol",
+            },
             new TextField("colour") { Start = _batch.ColourEbc?.ToString("0.#", CultureInfo.InvariantCulture) },
             new FlagField("harvest-planned") { Start = _batch.HarvestPlanned ? "true" : null },
             new FlagField("hops-while-fermenting") { Start = _batch.DryHopsDuringFermentation ? "true" : null },
@@ -66,6 +72,7 @@ public sealed partial class BatchEditPage(
             Kind = said.Choice<BeerKind>("beer"),
             LimitOfAttenuation = ReadLimit(said),
             IsLimitForced = said.Flag("limit-forced"),
+            CarbonDioxideWanted = said.CarbonDioxideOrNone("gas-wanted"),
             ColourEbc = ReadColour(said),
             HarvestPlanned = said.Flag("harvest-planned"),
             DryHopsDuringFermentation = said.Flag("hops-while-fermenting"),

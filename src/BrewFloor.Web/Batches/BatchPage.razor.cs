@@ -21,6 +21,8 @@ public sealed partial class BatchPage(
 {
     private ShownBatch? _batch;
     private Outcome<BatchForecast>? _forecast;
+    private Outcome<ValvePlan>? _valve;
+    private AskedGravity? _asked;
     private IReadOnlyDictionary<Guid, string> _codes = new Dictionary<Guid, string>();
     private IReadOnlyList<ShownJob> _jobs = [];
     private IReadOnlyList<ShownCulture> _yeast = [];
@@ -57,6 +59,11 @@ public sealed partial class BatchPage(
         _now = view.Now;
         var (thing, state) = view.Floor.Batches[0];
         _forecast = await reader.ForecastAsync(view, stop);
+        _valve = Forecast?.ValveOf(view.Floor);
+        _asked = AskedGravity.Of(
+            Http.Request.Query,
+            new SiteTimes(wording.Figures.Zone, _now, wording.Figures.Culture)
+        );
         _batch = new ShownBatch(thing, state, view.Floor.Rules, view.Now); // from here on the page is drawn
         _codes = view.Floor.Tanks.ToDictionary(tank => tank.Thing.Id, tank => tank.Thing.Code);
         _jobs =

@@ -2,6 +2,7 @@ using BrewFloor.Brewing;
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Brewing.Forecast;
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Log;
 using BrewFloor.Web.Shell;
 using Microsoft.AspNetCore.Components;
 
@@ -16,24 +17,38 @@ public sealed partial class ForecastPart(Wording wording)
     [Parameter, EditorRequired]
     public DateTimeOffset Now { get; set; }
 
+    /// <summary>The batch, for the address of the question.</summary>
+    [Parameter, EditorRequired]
+    public int Number { get; set; }
+
+    [Parameter, EditorRequired]
+    public required AskedGravity Asked { get; set; }
+
     private BatchForecast? Forecast => Of.IsDone ? Of.Value : null;
 
     private IEnumerable<(string Label, string Likely, string Between)> Lines(BatchForecast forecast)
     {
         var (outlook, figures) = (forecast.Outlook, wording.Figures);
         yield return Line("forecast-final", outlook.Final.Select(Gravity));
-        yield return Line("forecast-done", outlook.Done.Select(time => Time(forecast, time)));
+        yield return Line(
+            "forecast-done",
+            outlook.Done.Select(time => ForecastWords.Time(forecast, time, Now, wording))
+        );
         yield return Line("forecast-day", outlook.InADay.Select(Gravity));
+        if (Asked.Gravity is { } gravity)
+        {
+            var (likely, between) = ForecastWords.Reached(
+                forecast,
+                new DegreesPlato(Strength.Plato(gravity)),
+                Now,
+                wording
+            );
+            yield return (wording["forecast-at", new Number("gravity", gravity)], likely, between);
+        }
 
         string Gravity(DegreesPlato extract) => figures.Of(Strength.GravityOf(extract));
     }
 
     private (string Label, string Likely, string Between) Line(string key, Band<string> band) =>
-        (wording[key], band.Likely, wording["forecast-between", new("low", band.Low80), new("high", band.High80)]);
-
-    // What is over is over: an end in the past is "by now".
-    private string Time(BatchForecast forecast, TimeSpan sincePitching) =>
-        forecast.At(sincePitching) is not { } at ? wording["forecast-never"]
-        : at <= Now ? wording["forecast-by-now"]
-        : wording.Figures.Moment(at);
+        (wording[key], band.Likely, ForecastWords.Between(band, wording));
 }

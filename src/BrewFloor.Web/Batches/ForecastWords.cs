@@ -29,6 +29,28 @@ internal static class ForecastWords
             .Select(at => (at, forecast.Outlook.At(at - forecast.Pitched).Value));
     }
 
+    /// <summary>When it stands at a gravity, and between when and when: what is over is "by now".</summary>
+    public static (string Likely, string Between) Reached(
+        BatchForecast forecast,
+        DegreesPlato extract,
+        DateTimeOffset now,
+        Wording words
+    )
+    {
+        var band = forecast.Outlook.TimeTo(extract).Value.Select(time => Time(forecast, time, now, words));
+        return (band.Likely, Between(band, words));
+    }
+
+    /// <summary>A time of the forecast on the clock.</summary>
+    public static string Time(BatchForecast forecast, TimeSpan sincePitching, DateTimeOffset now, Wording words) =>
+        forecast.At(sincePitching) is not { } at ? words["forecast-never"]
+        : at <= now ? words["forecast-by-now"]
+        : words.Figures.Moment(at);
+
+    /// <summary>Four times of five it lies there.</summary>
+    public static string Between(Band<string> band, Wording words) =>
+        words["forecast-between", new("low", band.Low80), new("high", band.High80)];
+
     /// <summary>Why a reading is doubted; null when it isn't.</summary>
     public static string? DoubtOf(BatchForecast forecast, GravityFact read, Wording words) =>
         forecast

@@ -1,5 +1,6 @@
 using BrewFloor.Brewing;
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Log;
 using BrewFloor.Store.Log;
 
 namespace BrewFloor.Web.Batches;
@@ -19,5 +20,22 @@ internal static class Forecasts
             ? await reader.EarlierOfStrainAsync(thing.Number, stop)
             : [];
         return state.ForecastOf(thing, earlier, view.Floor.Rules, view.Now);
+    }
+
+    /// <summary>When the tank it ferments in is closed so that it makes its own gas; null: it lies in none.</summary>
+    /// <param name="floor">Of the batch and its tank.</param>
+    public static Outcome<ValvePlan>? ValveOf(this BatchForecast forecast, Floor floor)
+    {
+        var (thing, state) = floor.Batches[0];
+        return state.InTanks is [var beer, ..]
+            ? ValvePlan.For(
+                state,
+                thing,
+                beer,
+                floor.Tank(beer.TankId).Thing,
+                forecast.Outlook.Final.Likely,
+                floor.Rules
+            )
+            : default(Outcome<ValvePlan>?);
     }
 }

@@ -16,6 +16,7 @@ public static class JobWays
         ["gravity"] = "gravity",
         ["harvest-yeast"] = "harvested",
         ["lower-pressure"] = "vented",
+        ["close-valve"] = "pressure-set",
         ["test-relief-valve"] = "relief-valve-tested",
         ["count-culture"] = "counted",
         ["use-or-discard-culture"] = "culture-discarded",

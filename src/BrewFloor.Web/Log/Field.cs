@@ -11,6 +11,7 @@ public enum Measure
     Mass,
     Minutes,
     Gravity,
+    CarbonDioxide,
     Pieces,
     Stock, // of an item: pieces, by weight or by volume
     Plain, // a number without a unit

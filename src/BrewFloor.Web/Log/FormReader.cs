@@ -1,5 +1,6 @@
 using System.Globalization;
 using BrewFloor.Brewing;
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain;
 using BrewFloor.Domain.Batches;
@@ -173,6 +174,18 @@ public sealed class FormReader(IReadOnlyDictionary<string, StringValues> posted,
         return read.Gives(out var gravity) ? gravity : Refuse(name, read.Refusal);
     }
 
+    /// <summary>Gas in the beer, as it is to be or was measured.</summary>
+    public CarbonDioxideContent? CarbonDioxideOrNone(string name)
+    {
+        if (Quantity(name, UnitSymbols.CarbonDioxide, name, 0, 30) is not var (value, unit))
+        {
+            return null;
+        }
+
+        var read = UnitSymbols.Gas(value, unit);
+        return read.Gives(out var gas) ? gas : Refuse(name, read.Refusal);
+    }
+
     /// <summary>A typed minute of the site; nothing typed, or left as it was shown: null, the database's clock.</summary>
     public DateTimeOffset? MomentOrNone(string name)
     {
@@ -278,4 +291,6 @@ public readonly record struct Unread
     public static implicit operator DateTimeOffset?(Unread _) => null;
 
     public static implicit operator SpecificGravity?(Unread _) => null;
+
+    public static implicit operator CarbonDioxideContent?(Unread _) => null;
 }

@@ -36,6 +36,7 @@ public sealed partial class UnitPart(Wording wording)
             Measure.Mass => "g",
             Measure.Minutes => "min",
             Measure.Gravity => UnitSymbols.Of(units.Gravity),
+            Measure.CarbonDioxide => UnitSymbols.Of(CarbonDioxideUnit.Volumes),
             Measure.Pieces or Measure.Stock => UnitSymbols.Pieces,
             _ => null,
         };
@@ -51,6 +52,7 @@ public sealed partial class UnitPart(Wording wording)
             Measure.Mass => ["g", "kg", "oz", "lb"],
             Measure.Minutes => ["min", "h"],
             Measure.Gravity => ["SG", "°P"],
+            Measure.CarbonDioxide => ["vol", "g/L"],
             Measure.Pieces => [UnitSymbols.Pieces],
             Measure.Stock => [UnitSymbols.Pieces, "mL", "L", "g", "kg", "oz", "lb"],
             _ => [],

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Domain.Items;
 using BrewFloor.Domain.Yeast;
@@ -37,6 +38,7 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
             Duration duration => Of(duration),
             TimeSpan span => Of(span),
             SpecificGravity gravity => Of(gravity),
+            CarbonDioxideContent gas => Of(gas),
             YeastAmount amount => Of(amount),
             StockAmount amount => Of(amount),
             DateTimeOffset at => Moment(at),
@@ -79,6 +81,9 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
         units.Gravity is GravityUnit.Plato && DegreesPlato.From(gravity) is { IsDone: true, Value: { } plato }
             ? With(plato.Value, "0.0", "°P")
             : gravity.Value.ToString("0.000", culture);
+
+    /// <summary>"2.4 vol".</summary>
+    public string Of(CarbonDioxideContent gas) => With(gas.Volumes, "0.0#", UnitSymbols.Of(CarbonDioxideUnit.Volumes));
 
     /// <summary>"65 %", of 0.65; never broken in two.</summary>
     public string Share(double share) => With(share * 100, "0", "%");

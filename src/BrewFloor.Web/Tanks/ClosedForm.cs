@@ -18,7 +18,7 @@ public sealed class ClosedForm : EntryForm
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
-        [new Closed(floor.TankId) { Closure = said.Choice<Closure>("closure") }];
+        [new Closed(floor.TankId) { Closure = said.Choice<Closure>("closure"), BatchId = floor.BatchIdOrNone }];
 
     public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.pressure"];
 }

@@ -46,6 +46,7 @@ public static class NewBatchFields
             new ChoiceField("beer", floor.Choices<BeerKind>()) { Start = nameof(BeerKind.Ale) },
             new QuantityField("original", Measure.Gravity) { Hint = "hint.original" },
             new QuantityField("limit", Measure.Gravity) { Hint = "hint.limit" },
+            new QuantityField("gas-wanted", Measure.CarbonDioxide) { Hint = "hint.gas-wanted" },
             new TextField("allergens") { Hint = "hint.allergens" },
             new FlagField("harvest-planned"),
             new FlagField("hops-while-fermenting"),
@@ -81,6 +82,7 @@ public static class NewBatchFields
         {
             OriginalGravity = said.SpecificGravityOrNone("original"),
             LimitOfAttenuation = said.SpecificGravityOrNone("limit"),
+            CarbonDioxideWanted = said.CarbonDioxideOrNone("gas-wanted"),
             HarvestPlanned = said.Flag("harvest-planned"),
             DryHopsDuringFermentation = said.Flag("hops-while-fermenting"),
             Allergens =

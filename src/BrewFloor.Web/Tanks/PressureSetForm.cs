@@ -13,7 +13,7 @@ public sealed class PressureSetForm : EntryForm
         [new QuantityField("pressure", Measure.Pressure) { IsBig = true, IsRequired = true }];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
-        [new PressureSet(floor.TankId, said.Gauge("pressure"))];
+        [new PressureSet(floor.TankId, said.Gauge("pressure")) { BatchId = floor.BatchIdOrNone }];
 
     public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.pressure"];
 

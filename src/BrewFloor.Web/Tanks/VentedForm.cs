@@ -11,7 +11,8 @@ public sealed class VentedForm : EntryForm
 
     public override IEnumerable<Field> Fields(FormFloor floor) => [];
 
-    public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) => [new Vented(floor.TankId)];
+    public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
+        [new Vented(floor.TankId) { BatchId = floor.BatchIdOrNone }];
 
     public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.pressure", "caution.co2"];
 }

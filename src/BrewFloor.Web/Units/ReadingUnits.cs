@@ -9,6 +9,13 @@ public enum GravityUnit
     Plato,
 }
 
+/// <summary>How dissolved gas is written.</summary>
+public enum CarbonDioxideUnit
+{
+    Volumes,
+    GramsPerLitre,
+}
+
 /// <summary>The units a person reads and types in. Stored values never depend on them.</summary>
 public sealed record ReadingUnits(
     GravityUnit Gravity,

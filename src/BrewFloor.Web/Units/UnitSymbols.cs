@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using BrewFloor.Brewing;
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Domain.Items;
 using UnitsNet.Units;
 
@@ -53,6 +55,11 @@ public static class UnitSymbols
         ("°P", GravityUnit.Plato)
     );
 
+    public static readonly FrozenDictionary<string, CarbonDioxideUnit> CarbonDioxide = Table(
+        ("vol", CarbonDioxideUnit.Volumes),
+        ("g/L", CarbonDioxideUnit.GramsPerLitre)
+    );
+
     public static string Of(VolumeUnit unit) => Symbol(Volumes, unit);
 
     public static string Of(TemperatureUnit unit) => Symbol(Temperatures, unit);
@@ -66,6 +73,15 @@ public static class UnitSymbols
     public static string Of(DurationUnit unit) => Symbol(Durations, unit);
 
     public static string Of(GravityUnit unit) => Symbol(Gravities, unit);
+
+    public static string Of(CarbonDioxideUnit unit) => Symbol(CarbonDioxide, unit);
+
+    /// <summary>So much gas in the beer.</summary>
+    /// <returns>Refused outside of what <see cref="CarbonDioxideContent"/> takes.</returns>
+    public static Outcome<CarbonDioxideContent> Gas(double value, CarbonDioxideUnit unit) =>
+        unit is CarbonDioxideUnit.Volumes
+            ? CarbonDioxideContent.OfVolumes(value)
+            : CarbonDioxideContent.OfGramsPerLitre(value);
 
     private static string Symbol<TUnit>(FrozenDictionary<string, TUnit> table, TUnit unit)
         where TUnit : struct, Enum => table.First(pair => pair.Value.Equals(unit)).Key;

@@ -65,12 +65,15 @@ public class GravityReadTests
         );
 
     [Fact]
-    public void The_last_200_gravities_are_kept()
+    public void Of_a_sensor_that_reports_every_hour_the_early_fall_stays_and_so_do_the_latest_hundred()
     {
-        var readings = Enumerable.Range(1, 205).Select(i => Gravity(1 + (i / 10_000.0)).On(i));
+        var readings = Enumerable.Range(1, 500).Select(i => Gravity(1.060 - (i / 10_000.0)).On(0, 8 + i));
         var kept = After([Filled().On(0), .. readings]).Of(Batch118).Gravities;
 
-        Assert.Equal((200, Sg20(1.0006), Sg20(1.0205)), (kept.Count, kept[0].Gravity, kept[^1].Gravity));
+        Assert.Equal((200, Sg20(1.0599), Sg20(1.0100)), (kept.Count, kept[0].Gravity, kept[^1].Gravity));
+        Assert.Equal(Day(0, 8 + 401), kept[^100].Moment.At); // the latest hundred, hour by hour
+        var gaps = kept.Zip(kept.Skip(1), (one, next) => (next.Moment.At - one.Moment.At).TotalHours);
+        Assert.InRange(gaps.Max(), 1, 8); // 400 h in 100 readings: nowhere is a day missing
     }
 
     [Theory]

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.Json.Nodes;
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.People;
 using BrewFloor.Domain.Tanks;
@@ -89,6 +90,53 @@ public sealed class ForecastTests(FloorApp app) : IClassFixture<FloorApp>
     }
 
     [Fact]
+    public async Task Any_gravity_is_asked_for_on_the_page_and_by_programs()
+    {
+        var number = await FermentingAsync(Falling[..5]);
+        using var program = await app.WithTokenAsync("read");
+
+        var asked = await app.As(Role.Viewer).PageAsync($"/batches/{number}?at-gravity=1.015&at-gravity.unit=SG");
+        var unread = await app.As(Role.Viewer).PageAsync($"/batches/{number}?at-gravity=much&at-gravity.unit=SG");
+        var answer = (await program.ReadAsync($"/batches/{number}/forecast?gravity=3.8&unit=°P"))["asked"]!;
+
+        Assert.Contains("At 1.015", asked.QuerySelector("#forecast")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("much", unread.QuerySelector("#f-at-gravity")!.GetAttribute("value"));
+        Assert.NotNull(unread.QuerySelector("#f-at-gravity-note.wrong"));
+        Assert.Equal(1.01486, Value(answer["at"]), 0.0001); // 3.8 °P by the sugar table
+        Assert.True(
+            string.CompareOrdinal(answer["time"]!.Text("low_80"), answer["time"]!.Text("likely")) < 0,
+            "the band lies around the likely time"
+        );
+        await (
+            await program.GetAsync($"/api/v1/batches/{number}/forecast?gravity=20&unit=SG", FloorApp.Stop)
+        ).HearAsync(HttpStatusCode.BadRequest);
+    }
+
+    [Fact]
+    public async Task A_batch_that_makes_its_own_gas_says_when_the_valve_is_closed_and_what_it_is_set_to()
+    {
+        var wanted = CarbonDioxideContent.OfVolumes(2.2).Value;
+        var number = await FermentingAsync(Falling[..5], wanted: wanted);
+        var unrated = await FermentingAsync(Falling[..5], wanted: wanted, rated: false);
+        using var program = await app.WithTokenAsync("read");
+
+        var page = await app.As(Role.Viewer).PageAsync($"/batches/{number}");
+        var never = await app.As(Role.Viewer).PageAsync($"/batches/{unrated}");
+        var valve = (await program.ReadAsync($"/batches/{number}/forecast"))["close_valve"]!;
+
+        var said = page.QuerySelector("#valve")!;
+        Assert.Contains("for 2.2\u00a0vol", said.TextContent, StringComparison.Ordinal);
+        Assert.Equal("hazard", said.PreviousElementSibling!.ClassName); // cautions come first
+        Assert.InRange(Value(valve["gauge"]), 140, 170); // 1.65 bar at 20 °C: check CO-32
+        Assert.NotNull(valve["time"]!["likely"]);
+        Assert.Contains(
+            Reader.Stranger["refusal.no-pressure-limit"],
+            never.QuerySelector("#valve")!.TextContent,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public async Task It_says_which_earlier_batches_of_the_strain_count()
     {
         var earlier = await FermentingAsync(Fallen, "Coast ale", isOver: true);
@@ -113,10 +161,18 @@ public sealed class ForecastTests(FloorApp app) : IClassFixture<FloorApp>
     private async Task<int> FermentingAsync(
         (double HoursAgo, double Gravity)[] read,
         string? strain = "House ale",
-        bool isOver = false
+        bool isOver = false,
+        CarbonDioxideContent? wanted = null,
+        bool rated = true
     )
     {
-        var tank = await app.TankAsync($"V{Interlocked.Increment(ref _tanks)}");
+        var code = $"V{Interlocked.Increment(ref _tanks)}";
+        var tank = ATank(NewId(), code, 1200) with
+        {
+            Rating = rated ? new(UnitsNet.Pressure.FromKilopascals(250), RatingSource.Plate) : null,
+            Relief = rated ? new(UnitsNet.Pressure.FromKilopascals(220), new DateOnly(2026, 9, 1)) : null,
+        };
+        await app.AddAsync(tank);
         var batch = Guid.CreateVersion7();
         await app.AppendAsync(
             new Filled(tank.Id, batch, UnitsNet.Volume.FromLiters(900))
@@ -125,6 +181,7 @@ public sealed class ForecastTests(FloorApp app) : IClassFixture<FloorApp>
                 At = Ago(80),
                 NewBatch = new(batch, "Harvest Ale", "Pale ale", BeerKind.Ale)
                 {
+                    CarbonDioxideWanted = wanted,
                     OriginalGravity = Brewing.Extract.SpecificGravity.Of(1.048),
                     LimitOfAttenuation = Brewing.Extract.SpecificGravity.Of(1.010),
                 },
