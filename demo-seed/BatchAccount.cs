@@ -1,3 +1,4 @@
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 using BrewFloor.Domain.Tanks;
@@ -40,6 +41,9 @@ internal sealed class BatchAccount(Brew brew, Guid id)
     /// <summary>The day it is cold.</summary>
     public int ColdOn => CrashedOn + 2;
 
+    // What 80 kPa hold at 19 °C.
+    private static readonly CarbonDioxideContent Spunded = CarbonDioxideContent.OfVolumes(1.5).Value;
+
     public NewBatch AsNew =>
         new(Id, Beer.Name, Beer.Style, Beer.Kind)
         {
@@ -47,6 +51,7 @@ internal sealed class BatchAccount(Brew brew, Guid id)
             LimitOfAttenuation = Beer.Limit,
             HarvestPlanned = brew.IsHarvested,
             ColourEbc = Beer.ColourEbc,
+            CarbonDioxideWanted = Tank.Type is TankType.PressureRatedConical ? Spunded : null,
             Allergens = Beer.Allergen is { } allergen ? [allergen] : [],
         };
 

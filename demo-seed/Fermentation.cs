@@ -114,8 +114,8 @@ internal sealed class Fermentation(Story story)
         var day = batch.Day(from);
         story
             .At(batch.Tank, day, 18, 0, story.Crew.Brews(day))
-            .Do(new Closed(batch.Tank.Id) { Closure = Closure.Sealed })
-            .Do(new PressureSet(batch.Tank.Id, Spunded));
+            .Do(new Closed(batch.Tank.Id) { Closure = Closure.Sealed, BatchId = batch.Id })
+            .Do(new PressureSet(batch.Tank.Id, Spunded) { BatchId = batch.Id });
         double[] rising = [34, 61, 78, 80, 80];
         for (var after = 1; after <= rising.Length; after++)
         {

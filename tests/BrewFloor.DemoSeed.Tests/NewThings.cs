@@ -47,6 +47,7 @@ internal static class NewThings
         {
             LimitOfAttenuation = batch.LimitOfAttenuation,
             HarvestPlanned = batch.HarvestPlanned,
+            CarbonDioxideWanted = batch.CarbonDioxideWanted,
             DryHopsDuringFermentation = batch.DryHopsDuringFermentation,
         };
 

@@ -260,6 +260,7 @@ internal sealed class PlayedFloor(Floor empty)
             {
                 LimitOfAttenuation = it.LimitOfAttenuation,
                 HarvestPlanned = it.HarvestPlanned,
+                CarbonDioxideWanted = it.CarbonDioxideWanted,
             }
         );
 }
