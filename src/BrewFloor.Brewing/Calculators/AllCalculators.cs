@@ -26,6 +26,7 @@ public static class AllCalculators
         HowMuchYeastGrows.Question,
         ChargeForCip.Question,
         StockDilution.Question,
+        DoseByLabel.Question,
         WeakerFromStock.Question,
         WaterToRinse.Question,
         SprayBallAndPump.Question,
@@ -48,6 +49,7 @@ public static class AllCalculators
         WhenBeerFreezes.Question,
         LitresAtLevel.Question,
         HowManyKegs.Question,
+        StockAtMonthEnd.Question,
         DryHopping.Question,
         GasInTheRoom.Question,
     ];

@@ -1,3 +1,6 @@
+using BrewFloor.Brewing.Carbonation;
+using UnitsNet;
+
 namespace BrewFloor.Brewing.Calculators;
 
 /// <summary>A number that comes out.</summary>
@@ -32,6 +35,10 @@ public sealed record Answer(params IReadOnlyList<Result> Results)
     /// <summary>What the numbers say; the gravest first.</summary>
     public IReadOnlyList<Finding> Findings { get; private init; } = [];
 
+    /// <summary>One of the results; null where these numbers have none of the name.</summary>
+    public Result? Find(string name) =>
+        Results.FirstOrDefault(result => result.Name.Equals(name, StringComparison.Ordinal));
+
     /// <summary>With a finding, where it holds.</summary>
     /// <param name="code">The key of the sentence.</param>
     /// <param name="weight">How much it matters.</param>
@@ -43,4 +50,15 @@ public sealed record Answer(params IReadOnlyList<Result> Results)
                 Findings = [.. Findings.Append(new Finding(code, weight)).OrderByDescending(f => f.Weight)],
             }
             : this;
+
+    /// <summary>Held against what the tank bears: above nine tenths of it a danger, and beyond it another.</summary>
+    /// <param name="gauge">What it would stand under.</param>
+    /// <param name="rating">The lower of rating and relief valve.</param>
+    internal Answer Under(Pressure gauge, Pressure rating) =>
+        Finding("over-rating", Weight.Danger, gauge > rating)
+            .Finding(
+                "near-rating",
+                Weight.Danger,
+                gauge <= rating && gauge > rating * Spunding.NearRating.DecimalFractions
+            );
 }

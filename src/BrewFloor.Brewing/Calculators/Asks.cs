@@ -9,11 +9,14 @@ internal static class Asks
     /// <summary>Real over apparent attenuation.</summary>
     public static QuantityInput Quotient => Usual("quotient", Measure.Number, 0.78, 0.84, 0.81);
 
+    /// <summary>The lower of the tank's rating and its relief valve's setting: no pressure is worked out without it.</summary>
+    public static QuantityInput Rating => Measured("rating", Measure.Pressure, 1, 1000, 200);
+
     /// <summary>Of wort.</summary>
-    public static QuantityInput Original => Measured("original-gravity", Measure.Gravity, 1.0039, 1.1788, 1.048);
+    public static QuantityInput Original => Measured("original-gravity", Measure.Gravity, 1.0039, 1.1787, 1.048);
 
     /// <summary>Of beer.</summary>
-    public static QuantityInput FinalGravity => Measured("final-gravity", Measure.Gravity, 0.995, 1.1788, 1.010);
+    public static QuantityInput FinalGravity => Measured("final-gravity", Measure.Gravity, 0.995, 1.1787, 1.010);
 
     public static QuantityInput Beer => Measured("beer", Measure.Volume, 0, 1e7, 100);
 

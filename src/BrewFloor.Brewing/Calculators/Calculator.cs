@@ -101,9 +101,11 @@ public sealed record Calculator(string Name, Subject Subject)
                     .Select(i => plot.From + ((plot.To - plot.From) * i / (Points - 1)))
                     .Select(at => (At: at, Answer: Compute(given.With(plot.Over, at))))
                     .Where(point => point.Answer.IsDone)
+                    .Select(point => (point.At, Result: point.Answer.Value.Find(plot.Of)))
+                    .Where(point => point.Result is not null)
                     .Select(point => new PlotPoint(
                         new Figure(point.At, given.Figure(plot.Over).Measure),
-                        point.Answer.Value.Results.First(r => r.Name.Equals(plot.Of, StringComparison.Ordinal)).Value
+                        point.Result!.Value
                     )),
             ]
             : [];

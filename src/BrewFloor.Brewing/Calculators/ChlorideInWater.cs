@@ -28,16 +28,25 @@ internal static class ChlorideInWater
                 var grade = given.Choice("steel") is Grade316 ? SteelGrade.Grade316 : SteelGrade.Grade304;
                 var most = ChlorideLimits.ChlorideMost(grade);
                 return from bears in ChlorideLimits.Bears(given.Trace("chloride"), grade)
-                    select new Answer(
+                    select new Answer([
                         new Result("chloride-careful", InTrace(ChlorideLimits.ChlorideCareful(grade))),
                         new Result("chloride-most", InTrace(most)),
-                        new Result("chlorine-most", InTrace(ChlorideLimits.ChlorineMost))
-                    )
+                        .. grade is SteelGrade.Grade316 ? [Chlorine] : Array.Empty<Result>(),
+                    ])
                         .Finding("chloride-borne", Weight.Plain, bears)
                         .Finding("chloride-between", Weight.Caution, !bears && given.Trace("chloride") <= most)
                         .Finding("chloride-pits", Weight.Danger, given.Trace("chloride") > most);
             },
         };
+
+    // Published for 316 alone.
+    private static Result Chlorine =>
+        new(
+            "chlorine-most",
+            InTrace(ChlorideLimits.ChlorineLeast),
+            InTrace(ChlorideLimits.ChlorineLeast),
+            InTrace(ChlorideLimits.ChlorineMost)
+        );
 
     private static Figure InTrace(MassConcentration limit) => new(limit.MilligramsPerLiter, Measure.Trace);
 }

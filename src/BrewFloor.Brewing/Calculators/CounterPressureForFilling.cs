@@ -7,11 +7,12 @@ internal static class CounterPressureForFilling
     public static Calculator Question { get; } =
         new("counter-pressure", Subject.Carbonation)
         {
-            Cautions = ["pressure", "gas"],
+            Cautions = ["pressure", "no-rating-no-pressure", "gas"],
             Inputs =
             [
                 Asks.Measured("carbonation", Measure.Carbonation, 0.3, 15, 2.5),
                 Asks.Measured("warmest", Measure.Temperature, 0, 40, 6),
+                Asks.Rating,
                 Asks.Altitude,
             ],
             Formula =
@@ -35,7 +36,7 @@ internal static class CounterPressureForFilling
                         Figure.Of(counter.From),
                         Figure.Of(counter.To)
                     ),
-                    new Result("foams-below", Figure.Of(counter.Least))
-                ).Finding("rating-first", Weight.Caution),
+                    GasSources.Gauge("foams-below", counter.Least, given.Height("altitude"))
+                ).Under(counter.To, given.Gauge("rating")),
         };
 }

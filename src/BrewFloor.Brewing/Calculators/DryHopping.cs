@@ -1,4 +1,5 @@
 using BrewFloor.Brewing.Hops;
+using UnitsNet;
 
 namespace BrewFloor.Brewing.Calculators;
 
@@ -30,13 +31,20 @@ internal static class DryHopping
             Plot = new Plot("contact", "creep-gas", 0, 40),
             Compute = given =>
                 from hops in DryHop.For(given.Volume("beer"), given.Strength("dose"))
-                from creep in HopCreep.Worst(given.Days("contact"))
+                from creep in HopCreep.Worst(
+                    given.Strength("dose") > MassConcentration.Zero ? given.Days("contact") : TimeSpan.Zero
+                )
                 select new Answer(
                     new Result("pellets", Figure.Of(hops.Pellets)),
                     new Result("beer-lost", Figure.Of(hops.Loss), Figure.Of(hops.LossLow), Figure.Of(hops.LossHigh)),
-                    new Result("creep-gas", Figure.Of(creep.Gas)),
-                    new Result("creep-alcohol", Figure.Of(creep.Alcohol)),
-                    new Result("creep-extract", Figure.Of(creep.RealFall))
-                ).Finding("more-adds-little", Weight.Plain, given.Strength("dose") > DryHop.Enough),
+                    Worst("creep-gas", Figure.Of(creep.Gas)),
+                    Worst("creep-alcohol", Figure.Of(creep.Alcohol)),
+                    Worst("creep-extract", Figure.Of(creep.RealFall))
+                )
+                    .Finding("more-adds-little", Weight.Plain, given.Strength("dose") > DryHop.Enough)
+                    .Finding("beyond-the-data", Weight.Caution, given.Number("contact") > HopCreep.DataEnd.TotalDays),
         };
+
+    // From nothing to this is possible.
+    private static Result Worst(string name, Figure most) => new(name, most, most with { Value = 0 }, most);
 }

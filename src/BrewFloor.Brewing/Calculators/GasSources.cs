@@ -1,4 +1,5 @@
 using BrewFloor.Brewing.Carbonation;
+using UnitsNet;
 
 namespace BrewFloor.Brewing.Calculators;
 
@@ -12,6 +13,14 @@ internal static class GasSources
         "the 0.94 of beer: our fit to 136 cells of a printed chart, Brewing Techniques 2(1), Table I, 0 to 8 °C",
         "US Standard Atmosphere (the air's own pressure)",
     ];
+
+    /// <summary>A gauge within the same share of the absolute pressure.</summary>
+    public static Result Gauge(string name, Pressure gauge, Length altitude)
+    {
+        var absolute = gauge + Atmosphere.At(altitude).Value;
+        var error = absolute * Equilibrium.PlusMinus.DecimalFractions;
+        return new Result(name, Figure.Of(gauge), Figure.Of(gauge - error), Figure.Of(gauge + error));
+    }
 
     /// <summary>A content within its standard error.</summary>
     public static Result Within(string name, CarbonDioxideContent content)

@@ -11,7 +11,7 @@ internal static class GlycolStrength
             Inputs =
             [
                 Asks.Measured("coldest", Measure.Temperature, -21, 20, -6),
-                Asks.Usual("margin", Measure.TemperatureDifference, 0, 15, 5),
+                Asks.Usual("margin", Measure.TemperatureDifference, 0, 15, Glycol.EvaporatorMargin.Kelvins),
                 Asks.Measured("bath", Measure.Volume, 0, 1_000_000, 100),
                 Asks.Usual("swing", Measure.TemperatureDifference, 0, 40, 5),
             ],

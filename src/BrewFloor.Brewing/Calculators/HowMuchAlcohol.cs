@@ -5,6 +5,8 @@ namespace BrewFloor.Brewing.Calculators;
 
 internal static class HowMuchAlcohol
 {
+    private const double AsBrewedPlusMinus = 0.024; // of itself: by its tables, against their own means
+
     public static Calculator Question { get; } =
         new("alcohol", Subject.Extract)
         {
@@ -63,7 +65,14 @@ internal static class HowMuchAlcohol
             new Result("real-degree", Figure.Of(reached.RealDegree)),
             new Result("real-extract", Figure.Of(reached.Real)),
             new Result("alcohol-by-weight", Figure.Of(reached.AlcoholByWeight)),
-            new Result("alcohol-as-brewed", Figure.Of(asBrewed))
-        ).Finding("not-for-tax", Weight.Plain);
+            new Result(
+                "alcohol-as-brewed",
+                Figure.Of(asBrewed),
+                Figure.Of(asBrewed * (1 - AsBrewedPlusMinus)),
+                Figure.Of(asBrewed * (1 + AsBrewedPlusMinus))
+            )
+        )
+            .Finding("not-for-tax", Weight.Plain)
+            .Finding("brews-were-others", Weight.Plain, reached.Original.Value is < 10 or > 16);
     }
 }

@@ -34,12 +34,14 @@ internal static class HowMuchSlurry
                 from slurry in Slurry(given, cells, given.Cells("slurry-density"))
                 from thick in Slurry(given, cells, SlurryDensity.Unmeasured.High)
                 from thin in Slurry(given, cells, SlurryDensity.Unmeasured.Low)
-                select given.IsAssumed("slurry-density")
-                    ? new Answer(slurry with { Low = thick.Value, High = thin.Value }, Cells(cells)).Finding(
-                        "slurry-not-counted",
-                        Weight.Caution
-                    )
-                    : new Answer(slurry, Cells(cells)),
+                select (
+                    given.IsAssumed("slurry-density")
+                        ? new Answer(slurry with { Low = thick.Value, High = thin.Value }, Cells(cells)).Finding(
+                            "slurry-not-counted",
+                            Weight.Caution
+                        )
+                        : new Answer(slurry, Cells(cells))
+                ).Finding("viability-not-counted", Weight.Caution, given.IsAssumed("viability")),
         };
 
     private static Outcome<Result> Slurry(Given given, CellCount cells, CellDensity density) =>

@@ -36,8 +36,8 @@ public sealed record QuantityInput(string Name, Measure Measure, double From, do
         : Accepted.Between(From, To, figure.Value, Name, unit.Symbol) is { } refusal
             ? refusal with
             {
-                From = Written(From, unit),
-                To = Written(To, unit),
+                From = Written(From, unit, Math.Ceiling),
+                To = Written(To, unit, Math.Floor),
             }
         : null;
 
@@ -50,19 +50,29 @@ public sealed record QuantityInput(string Name, Measure Measure, double From, do
         return refusal with
         {
             What = Name,
-            From = Turned(refusal.From, own, unit, From),
-            To = Turned(refusal.To, own, unit, To),
+            From = Turned(refusal.From, own, unit, From, Math.Ceiling),
+            To = Turned(refusal.To, own, unit, To, Math.Floor),
             Unit = unit.Symbol,
         };
     }
 
     // An end beyond what is asked for, or that the unit doesn't know, is the input's own.
-    private string Turned(string end, MeasureUnit from, MeasureUnit to, double own) =>
+    private string Turned(string end, MeasureUnit from, MeasureUnit to, double own, Func<double, double> into) =>
         double.TryParse(end, CultureInfo.InvariantCulture, out var value)
-            ? Written(from.ToFirst(value) is >= double.MinValue and var first ? Math.Clamp(first, From, To) : own, to)
+            ? Written(
+                from.ToFirst(value) is >= double.MinValue and var first ? Math.Clamp(first, From, To) : own,
+                to,
+                into
+            )
             : end;
 
-    private static string Written(double end, MeasureUnit unit) => Accepted.Text(Math.Round(unit.FromFirst(end), 4));
+    // Rounded into the range, so that what the sentence names is itself accepted.
+    private static string Written(double end, MeasureUnit unit, Func<double, double> into)
+    {
+        var value = unit.FromFirst(end);
+        var near = Math.Round(value, 4);
+        return Accepted.Text(Math.Abs(near - value) <= 1e-9 * Math.Abs(value) ? near : into(value * 1e4) / 1e4);
+    }
 }
 
 /// <summary>One of a few words.</summary>

@@ -35,19 +35,26 @@ internal static class PassageOfTank
                 "beer 4.05 kJ/(kg K): common practice, from a trade text",
             ],
             Checks = ["HE-05"],
-            Compute = given =>
-                from learned in CoolDown.Learn(
-                    given.BeerMass("beer"),
-                    SpecificHeat.Beer,
-                    given.Temperature("coolant"),
-                    [
-                        new(TimeSpan.Zero, given.Temperature("from")),
-                        new(TimeSpan.FromHours(given.Number("after-1")), given.Temperature("temperature-1")),
-                        new(TimeSpan.FromHours(given.Number("after-2")), given.Temperature("temperature-2")),
-                    ]
-                )
-                select Found(learned, given.Number("area")),
+            Compute = given => from learned in Learned(given) select Found(learned, given.Number("area")),
         };
+
+    private static Outcome<LearnedPassage> Learned(Given given)
+    {
+        var learned = CoolDown.Learn(
+            given.BeerMass("beer"),
+            SpecificHeat.Beer,
+            given.Temperature("coolant"),
+            [
+                new(TimeSpan.Zero, given.Temperature("from")),
+                new(TimeSpan.FromHours(given.Number("after-1")), given.Temperature("temperature-1")),
+                new(TimeSpan.FromHours(given.Number("after-2")), given.Temperature("temperature-2")),
+            ]
+        );
+        return learned.Refusal is { Row: > 0 } refusal ? refusal with { What = AskedAs(refusal), Row = 0 } : learned;
+    }
+
+    // The first reading is what it began at; of the others the time or the temperature is meant.
+    private static string AskedAs(Refusal refusal) => refusal.Row == 1 ? "from" : $"{refusal.What}-{refusal.Row - 1}";
 
     private static Answer Found(LearnedPassage learned, double area)
     {

@@ -23,6 +23,7 @@ internal static class PassivationBath
             [
                 "ASTM A967 as summarised by processors: citric acid, 4 to 10 % by weight",
                 "temperatures and times of Citric 1 to 3: from memory",
+                "30 to 60 min, warm: common practice; a finishing journal has 30 to 120 min up to 60 °C",
                 "ASTM A380: the steel must be clean first",
             ],
             Checks = ["PA-01", "PA-11"],

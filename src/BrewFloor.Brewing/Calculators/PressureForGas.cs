@@ -7,13 +7,14 @@ internal static class PressureForGas
     public static Calculator Question { get; } =
         new("pressure", Subject.Carbonation)
         {
-            Cautions = ["pressure", "gas"],
+            Cautions = ["pressure", "no-rating-no-pressure", "gas"],
             Inputs =
             [
                 Asks.Measured("carbonation", Measure.Carbonation, 0.3, 15, 2.5),
                 Asks.Measured("temperature", Measure.Temperature, 0, 40, 4),
                 Asks.Beer,
                 Asks.Headspace,
+                Asks.Rating,
                 Asks.Usual("carbonation-now", Measure.Carbonation, 0, 15, 0.8),
                 Asks.Altitude,
             ],
@@ -56,10 +57,10 @@ internal static class PressureForGas
                     given.Carbonation("carbonation")
                 )
                 select new Answer(
-                    new Result("regulator", Figure.Of(plan.Gauge)),
+                    GasSources.Gauge("regulator", plan.Gauge, given.Height("altitude")),
                     new Result("gas-in-all", Figure.Of(plan.IntoBeer + plan.IntoHeadspace)),
                     new Result("gas-into-beer", Figure.Of(plan.IntoBeer)),
                     new Result("gas-into-headspace", Figure.Of(plan.IntoHeadspace))
-                ).Finding("rating-first", Weight.Caution),
+                ).Under(plan.Gauge, given.Gauge("rating")),
         };
 }

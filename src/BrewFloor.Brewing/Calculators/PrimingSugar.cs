@@ -1,4 +1,5 @@
 using BrewFloor.Brewing.Carbonation;
+using UnitsNet;
 
 namespace BrewFloor.Brewing.Calculators;
 
@@ -12,7 +13,7 @@ internal static class PrimingSugar
             [
                 Asks.Beer,
                 Asks.Measured("carbonation", Measure.Carbonation, 0.3, 6, 2.4),
-                Asks.Measured("warmest", Measure.Temperature, 0, 40, 20),
+                Asks.Measured("warmest-since", Measure.Temperature, 0, 40, 20),
                 Asks.Altitude,
             ],
             Formula =
@@ -25,15 +26,21 @@ internal static class PrimingSugar
             [
                 .. GasSources.All,
                 "Balling: 0.9565 g CO2 from 2.0665 g of extract",
-                "molar masses: 4 CO2 from a sucrose (342.30 g/mol)",
+                "molar masses: 4 CO2 from a sucrose (342.30 g/mol); 2 from a dextrose (180.16, with its water 198.17)",
             ],
             Checks = ["CO-15", "CO-31", "EX-19"],
             Plot = new Plot("carbonation", "sugar", 1, 4),
             Compute = given =>
-                from residual in ResidualGas.After(given.Temperature("warmest"), given.Height("altitude"))
+                from residual in ResidualGas.After(given.Temperature("warmest-since"), given.Height("altitude"))
                 from priming in Priming.For(given.Volume("beer"), residual, given.Carbonation("carbonation"))
+                let error = Priming.Of(given.Volume("beer"), ResidualGas.PlusMinus)
                 select new Answer(
-                    new Result("sugar", Figure.Of(priming.Sugar), Figure.Of(priming.Least), Figure.Of(priming.Sugar)),
+                    new Result(
+                        "sugar",
+                        Figure.Of(priming.Sugar),
+                        Figure.Of(Mass.FromKilograms(Math.Max(0, (priming.Least - error.Least).Kilograms))),
+                        Figure.Of(priming.Sugar + error.Sugar)
+                    ),
                     new Result(
                         "residual",
                         Figure.Of(residual),

@@ -14,6 +14,7 @@ internal static class PurgeByCycles
             [
                 Asks.Measured("space", Measure.Volume, 0, 1e7, 120),
                 Asks.Measured("pressure-high", Measure.Pressure, 1, 890, 100),
+                Asks.Rating,
                 Asks.Usual("pressure-low", Measure.Pressure, 0, 390, 0),
                 Asks.Measured("oxygen-wanted", Measure.Percent, 0.0001, 20.95, 0.1),
                 Asks.Usual("oxygen-before", Measure.Percent, 0, 100, 20.95),
@@ -49,7 +50,7 @@ internal static class PurgeByCycles
                     new Result("cycles", Figure.Of(cycles)),
                     new Result("oxygen-left", Figure.Of(left)),
                     new Result("gas-in-all", Figure.Of(once * cycles))
-                ),
+                ).Under(high, given.Gauge("rating")),
         };
 
     // More than a hundred is no way to purge: push higher.

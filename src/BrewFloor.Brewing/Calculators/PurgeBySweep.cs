@@ -9,7 +9,7 @@ internal static class PurgeBySweep
     public static Calculator Question { get; } =
         new("purge-sweep", Subject.Oxygen)
         {
-            Cautions = ["gas"],
+            Cautions = ["gas", "pressure"],
             Inputs =
             [
                 Asks.Measured("space", Measure.Volume, 0.01, 1e7, 120),

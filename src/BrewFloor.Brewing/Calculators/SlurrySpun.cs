@@ -20,7 +20,7 @@ internal static class SlurrySpun
                 "Arithmetic; cells of 6 to 8 µm packed at 0.64 are 2.4 to 5.7 billion in a mL (computed)",
                 "3.5 billion, between 2.5 and 5: ours; count your strain once",
             ],
-            Checks = ["YE-26"],
+            Checks = ["YE-29"],
             Plot = new Plot("solids", "slurry-density", 5, 80),
             Compute = given =>
                 from spun in SlurryDensity.Spun(
@@ -29,6 +29,6 @@ internal static class SlurrySpun
                 )
                 select new Answer(
                     new Result("slurry-density", Figure.Of(spun.Likely), Figure.Of(spun.Low), Figure.Of(spun.High))
-                ).Finding("count-packed-once", Weight.Plain, given.IsAssumed("packed")),
+                ).Finding("count-packed-once", Weight.Caution, given.IsAssumed("packed")),
         };
 }

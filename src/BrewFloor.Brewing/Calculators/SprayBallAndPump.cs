@@ -9,7 +9,7 @@ internal static class SprayBallAndPump
     public static Calculator Question { get; } =
         new("spray-ball", Subject.Cleaning)
         {
-            Cautions = ["caustic", "hot-closed"],
+            Cautions = ["caustic", "caustic-gas", "hot-closed", "no-foam-in-ball"],
             Inputs =
             [
                 Asks.Measured("diameter", Measure.Size, 1, 20_000, 500),

@@ -8,7 +8,7 @@ internal static class StockDilution
     public static Calculator Question { get; } =
         new("dilution", Subject.Cleaning)
         {
-            Cautions = ["acid-into-water", "chlorine-and-acid", "label-first"],
+            Cautions = ["acid", "caustic", "acid-into-water", "chlorine-and-acid", "label-first"],
             Inputs =
             [
                 Asks.Measured("solution", Measure.Volume, 0, 100_000, 20),

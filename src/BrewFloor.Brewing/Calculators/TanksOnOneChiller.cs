@@ -37,19 +37,23 @@ internal static class TanksOnOneChiller
 
     private static Answer Holding(CoolingPlan plan, Energy bath) =>
         plan.TimeToCrash(bath).Gives(out var time)
-            ? Answered(plan, time).Finding("chiller-holds", Weight.Plain)
-            : Answered(plan, Duration.Zero).Finding("chiller-just-holds", Weight.Caution);
+            ? Answered(plan, "time-in-all", time).Finding("chiller-holds", Weight.Plain)
+            : Answered(plan, "", null).Finding("chiller-just-holds", Weight.Caution);
 
     private static Answer Overloaded(CoolingPlan plan, Energy bath) =>
-        Answered(plan, plan.BathLasts(bath).Gives(out var lasts) ? lasts : Duration.Zero)
+        Answered(plan, "bath-lasts", plan.BathLasts(bath) is { IsDone: true, Value: var lasts } ? lasts : null)
             .Finding("chiller-too-weak", Weight.Danger);
 
-    private static Answer Answered(CoolingPlan plan, Duration time) =>
-        new(
+    // Never has no number: what isn't reached is left out.
+    private static Answer Answered(CoolingPlan plan, string name, Duration? time)
+    {
+        Result[] times = time is { } known ? [new Result(name, Figure.Of(known))] : [];
+        return new Answer([
             new Result("spare", Figure.Of(plan.Spare)),
-            new Result("time-in-all", Figure.Of(time)),
-            new Result("steady", Figure.Of(plan.Steady))
-        );
+            .. times,
+            new Result("steady", Figure.Of(plan.Steady)),
+        ]);
+    }
 
     private static Energy Heat(Given given, string name) => Energy.FromMegajoules(given.Number(name));
 }

@@ -8,7 +8,7 @@ internal static class TimeToDrain
     public static Calculator Question { get; } =
         new("drain", Subject.Cleaning)
         {
-            Cautions = ["vacuum", "label-first"],
+            Cautions = ["vent-while-draining", "label-first"],
             Inputs =
             [
                 Asks.Measured("diameter", Measure.Size, 12, 20_000, 500),

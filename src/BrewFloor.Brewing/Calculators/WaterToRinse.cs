@@ -8,12 +8,12 @@ internal static class WaterToRinse
     public static Calculator Question { get; } =
         new("rinse", Subject.Cleaning)
         {
-            Cautions = ["caustic", "check-last-rinse"],
+            Cautions = ["caustic", "acid", "hot-closed", "check-last-rinse"],
             Inputs =
             [
                 Asks.Measured("held", Measure.Volume, 0.01, 100_000, 2),
-                Asks.Measured("before", Measure.Strength, 1e-6, 2000, 20),
-                Asks.Measured("after", Measure.Strength, 1e-6, 2000, 0.01),
+                Asks.Measured("before", Measure.Strength, 0.001, 2000, 20),
+                Asks.Measured("after", Measure.Strength, 0.001, 2000, 0.01),
                 Asks.Measured("portion", Measure.Volume, 0.01, 100_000, 5),
             ],
             Formula =

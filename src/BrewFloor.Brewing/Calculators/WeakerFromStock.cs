@@ -7,7 +7,7 @@ internal static class WeakerFromStock
     public static Calculator Question { get; } =
         new("stock", Subject.Cleaning)
         {
-            Cautions = ["acid-into-water", "label-first"],
+            Cautions = ["acid", "caustic", "acid-into-water", "label-first"],
             Inputs =
             [
                 Asks.Measured("solution", Measure.Volume, 0, 100_000, 20),

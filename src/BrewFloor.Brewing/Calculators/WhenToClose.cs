@@ -6,6 +6,8 @@ namespace BrewFloor.Brewing.Calculators;
 
 internal static class WhenToClose
 {
+    private const double EndPlusMinus = 0.3; // °P: what the end is usually known to
+
     public static Calculator Question { get; } =
         new("spunding", Subject.Carbonation)
         {
@@ -15,7 +17,7 @@ internal static class WhenToClose
                 Asks.Measured("carbonation", Measure.Carbonation, 0.3, 15, 2.4),
                 Asks.Measured("temperature", Measure.Temperature, 0, 40, 18),
                 Asks.FinalGravity,
-                Asks.Measured("rating", Measure.Pressure, 1, 1000, 200),
+                Asks.Rating,
                 Asks.Measured("headspace-share", Measure.Percent, 0, 200, 20),
                 Asks.Measured("crash-temperature", Measure.Temperature, 0, 40, 2),
                 Asks.Altitude,
@@ -50,19 +52,24 @@ internal static class WhenToClose
                 from plan in Spunding.Plan(wish, given.Gauge("rating"))
                 from closeAt in plan.CloseAt.ToGravity()
                 from cold in Spunding.GaugeAfterCooling(wish, given.Temperature("crash-temperature"))
-                select Found(plan, closeAt, cold, given.Gauge("rating")),
+                select Found(plan, closeAt, cold, given),
         };
 
-    private static Answer Found(SpundingPlan plan, SpecificGravity closeAt, Pressure cold, Pressure rating) =>
+    private static Answer Found(SpundingPlan plan, SpecificGravity closeAt, Pressure cold, Given given) =>
         new Answer(
-            new Result("close-at", Figure.Of(closeAt)),
-            new Result("valve", Figure.Of(plan.Gauge)),
+            CloseAt(plan, closeAt),
+            GasSources.Gauge("valve", plan.Gauge, given.Height("altitude")),
             new Result("remaining", Figure.Of(plan.Remaining)),
             new Result("gas-needed", Figure.Of(plan.Needed)),
             new Result("gauge-cold", Figure.Of(cold))
         )
-            .Finding("near-rating", Weight.Danger, plan.Gauge.Kilopascals > rating.Kilopascals * Near)
+            .Under(plan.Gauge, given.Gauge("rating"))
             .Finding("vacuum-cold", Weight.Danger, cold.Kilopascals < 0);
 
-    private static double Near => Spunding.NearRating.DecimalFractions;
+    // An end that is 0.3 °P off moves it as much: earlier is the side with gas enough.
+    private static Result CloseAt(SpundingPlan plan, SpecificGravity closeAt) =>
+        new("close-at", Figure.Of(closeAt), Off(plan, -EndPlusMinus, closeAt), Off(plan, EndPlusMinus, closeAt));
+
+    private static Figure Off(SpundingPlan plan, double by, SpecificGravity closeAt) =>
+        new DegreesPlato(plan.CloseAt.Value + by).ToGravity().Gives(out var off) ? Figure.Of(off) : Figure.Of(closeAt);
 }

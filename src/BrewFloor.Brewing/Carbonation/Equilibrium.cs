@@ -10,6 +10,9 @@ namespace BrewFloor.Brewing.Carbonation;
 /// </remarks>
 public static class Equilibrium
 {
+    /// <summary>So far the solubility is taken to go with the pressure, kPa absolute.</summary>
+    internal static Pressure Highest => Pressure.FromKilopascals(1000);
+
     /// <summary>One standard error of what a beer holds, of the answer.</summary>
     public static Ratio PlusMinus => Ratio.FromPercent(3);
 
@@ -27,7 +30,7 @@ public static class Equilibrium
         }
 
         var (zero, kpa) = (air.Value.Kilopascals, gauge.Kilopascals);
-        return Accepted.Between(-zero, 1000 - zero, kpa, "pressure-gauge", "kPa") is { } outside
+        return Accepted.Between(-zero, Highest.Kilopascals - zero, kpa, "pressure-gauge", "kPa") is { } outside
             ? outside
             : CarbonDioxideContent.Found(CarbonDioxideSolubility.BeerPerBar(temperature) * (zero + kpa) / 100);
     }

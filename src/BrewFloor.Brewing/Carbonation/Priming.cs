@@ -24,9 +24,15 @@ public readonly record struct Priming(Mass Sugar, Mass Least)
     {
         var refusal =
             Accepted.Litres(beer, "beer") ?? Accepted.Between(now.Volumes, 15, target.Volumes, "carbonation", "vol");
-        var gas = (target.GramsPerLitre - now.GramsPerLitre) * beer.Liters / 1000;
         return refusal is null
-            ? new Priming(Mass.FromKilograms(gas / ByBalling), Mass.FromKilograms(gas / ByChemistry))
+            ? Of(beer, CarbonDioxideContent.Found(target.GramsPerLitre - now.GramsPerLitre))
             : refusal;
+    }
+
+    /// <summary>For so much gas in each litre.</summary>
+    internal static Priming Of(Volume beer, CarbonDioxideContent gas)
+    {
+        var kilograms = gas.GramsPerLitre * beer.Liters / 1000;
+        return new Priming(Mass.FromKilograms(kilograms / ByBalling), Mass.FromKilograms(kilograms / ByChemistry));
     }
 }

@@ -93,9 +93,11 @@ public static class Spunding
     /// <param name="altitude">-500 to 5,000 m.</param>
     /// <returns>Refused outside.</returns>
     public static Outcome<CarbonDioxideContent> MostAt(Pressure rating, Temperature warm, Length altitude) =>
-        Accepted.Between(1, 1000, rating.Kilopascals, "rating", "kPa") is { } refusal
-            ? refusal
-            : Equilibrium.ContentAt(warm, rating, altitude);
+        Accepted.Between(1, 1000, rating.Kilopascals, "rating", "kPa") is { } refusal ? refusal
+        : Atmosphere.At(altitude) is { Refusal: { } nowhere } ? nowhere
+        : Equilibrium.ContentAt(warm, Lower(rating, Equilibrium.Highest - Atmosphere.At(altitude).Value), altitude);
+
+    private static Pressure Lower(Pressure one, Pressure other) => one < other ? one : other;
 
     /// <summary>Where the gauge goes when the closed tank is cooled afterwards, kPa gauge.</summary>
     /// <param name="wish">What was wanted, and is reached.</param>

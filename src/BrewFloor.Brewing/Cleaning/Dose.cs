@@ -30,7 +30,7 @@ public static class Dose
 
     /// <summary>Concentrate for a solution by its active part, L: ppm / (10 percent density) in mL/L.</summary>
     /// <param name="solution">0 to 100,000 L.</param>
-    /// <param name="active">Wanted, mg/L (ppm), 0 to 100,000.</param>
+    /// <param name="active">Wanted, mg/L (ppm), 0 to 100,000, and no more than the concentrate holds.</param>
     /// <param name="concentrate">Active part of the concentrate, 0.1 to 100 % by weight.</param>
     /// <param name="density">Of the concentrate, 0.7 to 2 kg/L.</param>
     /// <returns>Refused outside. Peracetic acid decays in store: check by strip.</returns>
@@ -39,18 +39,16 @@ public static class Dose
         MassConcentration active,
         MassFraction concentrate,
         Density density
-    ) =>
-        (
+    )
+    {
+        var whole = 10_000 * concentrate.Percent * density.KilogramsPerLiter; // mg/L in the concentrate itself
+        var refusal =
             RefusalOf(solution)
-            ?? Accepted.Between(0, 100_000, active.MilligramsPerLiter, "active", "mg/L")
             ?? Accepted.Between(0.1, 100, concentrate.Percent, "concentrate", "%")
             ?? Accepted.Between(0.7, 2, density.KilogramsPerLiter, "density", "kg/L")
-        )
-            is { } refusal
-            ? refusal
-            : Volume.FromLiters(
-                solution.Liters * active.MilligramsPerLiter / (10_000 * concentrate.Percent * density.KilogramsPerLiter)
-            );
+            ?? Accepted.Between(0, Math.Min(100_000, whole), active.MilligramsPerLiter, "active", "mg/L");
+        return refusal is null ? Volume.FromLiters(solution.Liters * active.MilligramsPerLiter / whole) : refusal;
+    }
 
     /// <summary>Stock for a weaker solution, L, filled up with water to the volume: c1 V1 = c2 V2.</summary>
     /// <param name="solution">0 to 100,000 L.</param>

@@ -61,7 +61,8 @@ public static class Vacuum
         var refusal =
             Accepted.Between(0, 95, hot.DegreesCelsius, "hot", "°C")
             ?? Accepted.Between(0, hot.DegreesCelsius, cold.DegreesCelsius, "cold", "°C")
-            ?? Accepted.Between(VapourBar(hot) * 100, 1000, absolute.Kilopascals, "pressure-absolute", "kPa");
+            ?? Accepted.Between(10, 1000, absolute.Kilopascals, "pressure-absolute", "kPa")
+            ?? Boiling(hot, absolute);
         if (refusal is not null)
         {
             return refusal;
@@ -69,6 +70,18 @@ public static class Vacuum
 
         var air = (absolute.Bars - VapourBar(hot)) * cold.Kelvins / hot.Kelvins;
         return Pressure.FromKilopascals((air + VapourBar(cold)) * 100);
+    }
+
+    // Hotter than water boils at that pressure there is no air left to reckon with.
+    private static Refusal? Boiling(Temperature hot, Pressure absolute)
+    {
+        if (VapourBar(hot) <= absolute.Bars)
+        {
+            return null;
+        }
+
+        var boils = Rising.Where(t => VapourBar(Temperature.FromDegreesCelsius(t)), absolute.Bars, 0, 100);
+        return Accepted.Between(0, Math.Floor(boils * 10) / 10, hot.DegreesCelsius, "hot", "°C");
     }
 
     // Buck, over water.

@@ -19,6 +19,9 @@ public readonly record struct HopCreep(DegreesPlato RealFall, CarbonDioxideConte
 
     private const double PerDay = 0.139;
 
+    /// <summary>Beyond 40 days nothing was published.</summary>
+    public static TimeSpan DataEnd => TimeSpan.FromDays(40);
+
     /// <summary>At worst after so long.</summary>
     /// <param name="contact">0 to 60 days; the data end at 40.</param>
     /// <returns>Refused outside.</returns>

@@ -25,12 +25,13 @@ public readonly record struct CyclePurge(Pressure Low, Pressure High, VolumeConc
 
     /// <summary>Cycles until no more than so much is left; whole cycles are the next number up.</summary>
     /// <param name="before">0 to 100 %; air has 20.95.</param>
-    /// <param name="wanted">Above the supply's own, to the one before.</param>
+    /// <param name="wanted">At least 1 ppm above the supply's own, to the one before.</param>
     /// <returns>With decimals, as the formula gives it; refused outside.</returns>
     public Outcome<double> CyclesTo(VolumeConcentration before, VolumeConcentration wanted) =>
         (
             RefusalOf(before)
-            ?? Accepted.Between(Math.BitIncrement(Supply), before.Percent, wanted.Percent, "oxygen-wanted", "%")
+            ?? Accepted.Between(Cleanest, 100, before.Percent, "oxygen-before", "%")
+            ?? Accepted.Between(Cleanest, before.Percent, wanted.Percent, "oxygen-wanted", "%")
         )
             is { } refusal
             ? refusal
@@ -54,6 +55,9 @@ public readonly record struct CyclePurge(Pressure Low, Pressure High, VolumeConc
             );
 
     private double Supply => SupplyOxygen.Percent;
+
+    // A millionth above what the gas itself brings: no cycle gets under that.
+    private double Cleanest => Math.Round(Supply + 0.0001, 5);
 
     private Refusal? RefusalOf(VolumeConcentration before) =>
         Accepted.Between(1, 500, Low.Kilopascals, "pressure-low", "kPa")

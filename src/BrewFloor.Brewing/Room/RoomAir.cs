@@ -38,16 +38,13 @@ public static class RoomAir
     /// <param name="gas">0 to 1,000,000 kg of CO2.</param>
     /// <param name="space">1 to 1,000,000 m³.</param>
     /// <param name="room">Its temperature, -10 to 50 °C.</param>
-    /// <returns>Refused outside, and where more gas than room comes out.</returns>
+    /// <returns>Refused outside. More gas than room: all of it is CO2.</returns>
     public static Outcome<VolumeConcentration> Closed(Mass gas, Volume space, Temperature room)
     {
         var volume = VolumeOf(gas, room);
-        var refusal =
-            volume.Refusal
-            ?? Accepted.Between(1, 1_000_000, space.CubicMeters, "room", "m³")
-            ?? Accepted.Between(0, space.CubicMeters, volume.Value.CubicMeters, "gas", "m³");
+        var refusal = volume.Refusal ?? Accepted.Between(1, 1_000_000, space.CubicMeters, "room", "m³");
         return refusal is null
-            ? VolumeConcentration.FromDecimalFractions(volume.Value.CubicMeters / space.CubicMeters)
+            ? VolumeConcentration.FromDecimalFractions(Math.Min(1, volume.Value.CubicMeters / space.CubicMeters))
             : refusal;
     }
 
@@ -55,17 +52,16 @@ public static class RoomAir
     /// <param name="released">0 to 10,000 kg of CO2 an hour.</param>
     /// <param name="fresh">1 to 1,000,000 m³/h.</param>
     /// <param name="room">Its temperature, -10 to 50 °C.</param>
-    /// <returns>Refused outside.</returns>
+    /// <returns>Refused outside. More gas than fresh air: all of it is CO2.</returns>
     public static Outcome<VolumeConcentration> Ventilated(MassFlow released, VolumeFlow fresh, Temperature room)
     {
         var hourly = VolumeOf(Mass.FromKilograms(released.KilogramsPerHour), room);
         var refusal =
             Accepted.Between(0, 10_000, released.KilogramsPerHour, "released", "kg/h")
             ?? hourly.Refusal
-            ?? Accepted.Between(1, 1_000_000, fresh.CubicMetersPerHour, "fresh-air", "m³/h")
-            ?? Accepted.Between(0, fresh.CubicMetersPerHour, hourly.Value.CubicMeters, "gas", "m³/h");
+            ?? Accepted.Between(1, 1_000_000, fresh.CubicMetersPerHour, "fresh-air", "m³/h");
         return refusal is null
-            ? VolumeConcentration.FromDecimalFractions(hourly.Value.CubicMeters / fresh.CubicMetersPerHour)
+            ? VolumeConcentration.FromDecimalFractions(Math.Min(1, hourly.Value.CubicMeters / fresh.CubicMetersPerHour))
             : refusal;
     }
 

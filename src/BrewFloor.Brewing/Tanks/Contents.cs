@@ -19,7 +19,7 @@ public readonly record struct Contents(Volume Sediment, Volume SedimentPlusMinus
     {
         var (below, all) = (tank.VolumeAt(sediment), tank.VolumeAt(surface));
         var refusal =
-            below.Refusal
+            (below.Refusal is { } tooHigh ? tooHigh with { What = "sediment-level" } : null)
             ?? all.Refusal
             ?? Accepted.Between(
                 sediment.Millimeters,

@@ -18,14 +18,24 @@ public static class WeighedDips
     /// <returns>Refused as there, and outside.</returns>
     public static Outcome<DipTable> From(IEnumerable<WeighedDip> dips, Temperature water)
     {
-        if (Accepted.Between(0, 60, water.DegreesCelsius, "temperature", "°C") is { } refusal)
+        if (RefusalOf(water) is { } refusal)
         {
             return refusal;
         }
 
-        var kilogramsPerLitre = WaterDensity.Kell(water.DegreesCelsius) / 1000;
-        return DipTable.Measured(
-            dips.Select(d => new DipPoint(d.Level, Volume.FromLiters(d.Water.Kilograms / kilogramsPerLitre)))
-        );
+        return DipTable.Measured(dips.Select(d => new DipPoint(d.Level, Litres(d.Water, water))));
     }
+
+    /// <summary>The litres of weighed water.</summary>
+    /// <param name="weighed">0 to 10,000,000 kg.</param>
+    /// <param name="water">Its temperature, 0 to 60 °C.</param>
+    /// <returns>Refused outside.</returns>
+    public static Outcome<Volume> VolumeOf(Mass weighed, Temperature water) =>
+        (Accepted.Kilograms(weighed, "water") ?? RefusalOf(water)) is { } refusal ? refusal : Litres(weighed, water);
+
+    private static Volume Litres(Mass weighed, Temperature water) =>
+        Volume.FromLiters(weighed.Kilograms / (WaterDensity.Kell(water.DegreesCelsius) / 1000));
+
+    private static Refusal? RefusalOf(Temperature water) =>
+        Accepted.Between(0, 60, water.DegreesCelsius, "temperature", "°C");
 }

@@ -58,10 +58,12 @@ public sealed partial class CurveChart(Wording wording)
     {
         get
         {
-            var (over, of) = (
-                Asked.Given.Figure(Plot.Over),
-                Asked.Answer!.Results.First(result => string.Equals(result.Name, Plot.Of, StringComparison.Ordinal))
-            );
+            if (Asked.Answer!.Find(Plot.Of) is not { } of)
+            {
+                return null;
+            }
+
+            var over = Asked.Given.Figure(Plot.Over);
             var (x, y) = (X(over.In(OverUnit)), _of.Y(of.Value.In(OfUnit)));
             return x is >= 0 and <= ChartScale.Width && y is >= 0 and <= Height ? (x, y) : null;
         }

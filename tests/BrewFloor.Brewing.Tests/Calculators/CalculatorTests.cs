@@ -11,7 +11,7 @@ public class CalculatorTests
     [Fact] // a million cells in 100 L of 12 °P are 1.2e12; at 1.2e9 in a mL of which 90 % live: 1.11 L
     public void Slurry_that_nobody_counted_is_told_within_a_wide_range()
     {
-        var answer = Ask("slurry", ("wort", 100), ("original-gravity", 1.04836));
+        var answer = Ask("slurry", ("wort", 100), ("original-gravity", 1.04836), ("viability", 90));
 
         var slurry = answer.Results[0];
         Assert.Equal(1.111, slurry.Value.Value, 0.002);
@@ -22,10 +22,11 @@ public class CalculatorTests
     [Fact]
     public void Slurry_that_was_counted_is_told_without_one()
     {
-        var answer = Ask("slurry", ("slurry-density", 1200));
+        var answer = Ask("slurry", ("slurry-density", 1200), ("viability", 92));
 
         Assert.Null(answer.Results[0].Low);
         Assert.Empty(answer.Findings);
+        Assert.Equal("viability-not-counted", Assert.Single(Ask("slurry", ("slurry-density", 1200)).Findings).Code);
     }
 
     [Fact] // checks CO-22 and CO-23: 0.58 bar absolute, 125 g
@@ -41,9 +42,9 @@ public class CalculatorTests
     [Fact] // check EX-12
     public void Alcohol_follows_from_two_gravities()
     {
-        var answer = Ask("alcohol", ("original-gravity", 1.04836), ("final-gravity", 1.0099));
+        var answer = Ask("alcohol", ("original-gravity", 1.04836), ("final-gravity", 1.00976)); // 12 and 2.5 °P
 
-        Assert.Equal(5.0, answer.Results[0].Value.Value, 0.2);
+        Assert.Equal(5.07, answer.Results[0].Value.Value, 0.01);
         Assert.True(answer.Results[0].Low!.Value.Value < answer.Results[0].Value.Value);
     }
 

@@ -51,7 +51,16 @@ public class HazardTests
         Assert.Equal("pressure-absolute", Caustic(bar: 0.01).Refusal?.What);
         Assert.Equal("hot", Vacuum.ByCooling(Celsius(96), Celsius(20), Bar(1)).Refusal?.What);
         Assert.Equal("cold", Vacuum.ByCooling(Celsius(80), Celsius(81), Bar(1)).Refusal?.What);
-        Assert.Equal("pressure-absolute", Vacuum.ByCooling(Celsius(80), Celsius(20), Bar(0.4)).Refusal?.What);
+        Assert.Equal("pressure-absolute", Vacuum.ByCooling(Celsius(80), Celsius(20), Bar(0.05)).Refusal?.What);
+    }
+
+    [Fact] // water boils at 75.9 °C under 0.4 bar (steam tables, from memory)
+    public void Hotter_than_water_boils_there_is_no_air_to_reckon_with()
+    {
+        var refusal = Vacuum.ByCooling(Celsius(80), Celsius(20), Bar(0.4)).Refusal!;
+
+        Assert.Equal("hot", refusal.What);
+        Assert.InRange(double.Parse(refusal.To, System.Globalization.CultureInfo.InvariantCulture), 75.6, 76.1);
     }
 
     [Theory] // Del Vecchio et al. 1951, from memory

@@ -45,7 +45,7 @@ public class ContentsTests
     public void Beer_below_its_sediment_is_refused()
     {
         Assert.Equal("surface-level", Contents.Of(Conical, Mm(200), Mm(100)).Refusal?.What);
-        Assert.Equal("level", Contents.Of(Conical, Mm(-1), Mm(100)).Refusal?.What);
+        Assert.Equal("sediment-level", Contents.Of(Conical, Mm(-1), Mm(100)).Refusal?.What);
         Assert.Equal("level", Contents.Of(Conical, Mm(1), Mm(1000)).Refusal?.What);
     }
 

@@ -43,6 +43,15 @@ public class PitchTests
         Assert.False(slurry.IsMeasured);
     }
 
+    [Theory] // arithmetic
+    [Check("YE-29")]
+    public void Spun_solids_are_packed_cells(Check check)
+    {
+        var spun = SlurryDensity.Spun(Percent(check.Given("solids")), new(3.5e9)).Value;
+
+        check.Agrees([.. new[] { spun.Likely, spun.Low, spun.High }.Select(d => d.PerMillilitre / 1e9)]);
+    }
+
     [Fact]
     public void The_slurry_for_cells_holds_those_cells() =>
         Gen.Select(Gen.Double[1e9, 1e15], Gen.Double[1e8, 5e9], Gen.Double[1, 100])

@@ -89,7 +89,7 @@ public sealed class CalculatingTests(FloorApp app) : IClassFixture<FloorApp>
     [InlineData(
         """{"wort": {"value": 1, "unit": "L"}, "original-gravity": {"value": 99, "unit": "SG"}}""",
         "original-gravity",
-        "From 1.0039 to 1.1788 SG"
+        "From 1.0039 to 1.1787 SG"
     )]
     public async Task What_is_wrong_is_told_with_what_would_be_right(string body, string field, string told)
     {

@@ -91,7 +91,7 @@ public sealed class CalculatorPageTests(FloorApp app) : IClassFixture<FloorApp>
         var between = await browser.PageAsync("/calculators/spray-ball?pump-flow=30");
 
         Assert.Contains(
-            "Between 0.995 and 1.04 SG",
+            "Between 0.995 and 1.0399 SG",
             field.QuerySelector("#c-final-gravity-note")!.TextContent,
             StringComparison.Ordinal
         );

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using BrewFloor.Brewing;
 using BrewFloor.Brewing.Calculators;
 using BrewFloor.Web.Tests.Shell;
 using BrewFloor.Web.Tests.SourceTree;
@@ -27,7 +28,10 @@ public sealed partial class CalculatorTextsTests
             .. Findings(),
         ];
 
-    private static IEnumerable<string> OfOne(Calculator calculator) =>
+    private static IEnumerable<string> OfOne(Calculator calculator)
+    {
+        var tried = Tried(calculator);
+        return
         [
             $"{calculator.Name}.question",
             $"{calculator.Name}.assumes",
@@ -35,27 +39,30 @@ public sealed partial class CalculatorTextsTests
             .. calculator.Cautions.Select(caution => $"caution.{caution}"),
             .. calculator.Inputs.Select(input => $"input.{input.Name}"),
             .. calculator.Inputs.OfType<ChoiceInput>().SelectMany(c => c.Options.Select(option => $"choice.{option}")),
-            .. calculator.Answer(Given.NothingTo(calculator)).Value.Results.Select(result => $"result.{result.Name}"),
-            .. Through(calculator).Select(what => $"through.{what}"),
+            .. tried
+                .Where(answer => answer.IsDone)
+                .SelectMany(answer => answer.Value.Results)
+                .Select(r => $"result.{r.Name}"),
+            .. tried
+                .Select(answer => answer.Refusal)
+                .Where(refusal => refusal is not null && calculator.InputOf(refusal) is null)
+                .Select(refusal => $"through.{refusal!.What}"),
         ];
+    }
 
     private static IEnumerable<string> Findings() =>
         Tree.FilesIn("src/BrewFloor.Brewing/Calculators/", ".cs")
             .SelectMany(file => Finding().Matches(Tree.Read(file)))
             .Select(match => $"finding.{match.Groups["code"].Value}");
 
-    // What a refusal may be about that nobody typed: found by trying the ends of all ranges, always the same ones.
-    private static IEnumerable<string> Through(Calculator calculator)
+    // Its own example, and the ends of all ranges, always the same ones: what a refusal may be about that nobody typed.
+    private static Outcome<Answer>[] Tried(Calculator calculator)
     {
         var chance = new Random(5);
         return
         [
-            .. Enumerable
-                .Range(0, Tries)
-                .Select(_ => calculator.Answer(Anything(calculator, chance)).Refusal)
-                .Where(refusal => refusal is not null && calculator.InputOf(refusal) is null)
-                .Select(refusal => refusal!.What)
-                .Distinct(StringComparer.Ordinal),
+            calculator.Answer(Given.NothingTo(calculator)),
+            .. Enumerable.Range(0, Tries).Select(_ => calculator.Answer(Anything(calculator, chance))),
         ];
     }
 
@@ -64,7 +71,12 @@ public sealed partial class CalculatorTextsTests
             .Inputs.OfType<QuantityInput>()
             .Where(_ => chance.Next(3) == 0)
             .Aggregate(
-                Given.NothingTo(calculator),
+                calculator
+                    .Inputs.OfType<ChoiceInput>()
+                    .Aggregate(
+                        Given.NothingTo(calculator),
+                        (given, choice) => given.With(choice.Name, choice.Options[chance.Next(choice.Options.Count)])
+                    ),
                 (given, input) =>
                     given.With(
                         input.Name,
