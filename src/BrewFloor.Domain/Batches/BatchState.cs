@@ -81,6 +81,9 @@ public sealed record BatchState(Guid Id) : State(Id)
 
     public Moment? Planned { get; init; }
 
+    /// <summary>For when, by the last plan.</summary>
+    public DateTimeOffset? PlannedAt { get; init; }
+
     /// <summary>The first wort in a tank.</summary>
     public Moment? Filled { get; init; }
 

@@ -79,10 +79,13 @@ public sealed record BatchTakenOver(Guid TankId, NewBatch NewBatch) : LogEntry
             Filled = FilledThen,
             IsTakenOver = true,
             OriginalGravity = NewBatch.OriginalGravity,
-            Pitches = PitchedAt is { } at
+            Pitches = PitchedThen is { } at
                 ? [new(new(at, Id), CultureId: null, default, Generation ?? 0, IsAtLeast: true)]
                 : [],
         };
+
+    // Who knows the generation knows that yeast went in, at the earliest with the wort.
+    private DateTimeOffset? PitchedThen => PitchedAt ?? (Generation is null ? null : FilledThen.At);
 
     private Moment FilledThen => new(FilledAt ?? At, Id);
 }

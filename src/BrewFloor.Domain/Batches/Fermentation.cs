@@ -11,6 +11,8 @@ namespace BrewFloor.Domain.Batches;
 /// </remarks>
 public static class Fermentation
 {
+    private static readonly SpecificGravity Anything = SpecificGravity.Of(1.2);
+
     internal static readonly TimeSpan HardBegins = TimeSpan.FromHours(12);
 
     internal static readonly TimeSpan HardEnds = TimeSpan.FromHours(96);
@@ -37,9 +39,11 @@ public static class Fermentation
             return null;
         }
 
-        Moment?[] ends = [.. Histories(batch).Select(readings => FinishedAt(readings, limit, rules))];
-        return ends.All(end => end is not null) ? ends.MaxBy(end => end!.Value.At) : null;
+        return EndOf(batch, limit, rules);
     }
+
+    /// <summary>The reading by which it was known to be stable, at whatever gravity, since when no other said otherwise.</summary>
+    public static Moment? StableAt(this BatchState batch, HouseRules rules) => EndOf(batch, Anything, rules);
 
     /// <summary>The same of the beer in one tank.</summary>
     /// <inheritdoc cref="FinishedAt(BatchState, Batch, HouseRules)"/>
@@ -103,6 +107,12 @@ public static class Fermentation
         }
 
         return false;
+    }
+
+    private static Moment? EndOf(BatchState batch, SpecificGravity limit, HouseRules rules)
+    {
+        Moment?[] ends = [.. Histories(batch).Select(readings => FinishedAt(readings, limit, rules))];
+        return ends.All(end => end is not null) ? ends.MaxBy(end => end!.Value.At) : null;
     }
 
     private static bool AreStable(this GravityFact[] readings, HouseRules rules) => AreStable(readings.AsSpan(), rules);

@@ -49,8 +49,13 @@ internal static class Gravities
             return batch;
         }
 
-        if (batch.OriginalGravity is { } there && before + more > 0)
+        if (batch.OriginalGravity is { } there)
         {
+            if (before <= 0 || more <= 0)
+            {
+                return batch; // nobody knows how much it was mixed into
+            }
+
             var mixed = ((there.Value * before) + (added.Value * more)) / (before + more);
             return batch with { OriginalGravity = SpecificGravity.Of(mixed) };
         }

@@ -11,7 +11,8 @@ public static class Leaving
         var (batch, state) = before.Batch(batchId);
         var number = new Number("batch", batch.Called);
         var last = state.ReadingsOf(tankId).LastOrDefault();
-        if (!state.IsStable(tankId, before.Rules))
+        var isStable = state.IsStable(tankId, before.Rules);
+        if (!isStable)
         {
             yield return Objection.Caution(
                 "gravity-not-stable",
@@ -24,7 +25,7 @@ public static class Leaving
         {
             yield return Objection.Caution("limit-unknown", number);
         }
-        else if (last != default && last.IsAbove(limit, before.Rules))
+        else if (isStable && last != default && last.IsAbove(limit, before.Rules))
         {
             yield return Objection.Caution("above-limit", number, new("gravity", last.Gravity), new("limit", limit));
         }

@@ -1,4 +1,5 @@
 using BrewFloor.Brewing.Carbonation;
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.House;
 using BrewFloor.Domain.Jobs;
 using BrewFloor.Domain.Log;
@@ -30,6 +31,11 @@ public static class ReadyToFill
             .. Sanitizing(tank, state, rules, at),
             .. VentClosed(tank, state, rules, volume),
         ];
+
+    /// <summary>Beer may run in as soon as a way out is open: nothing stops it, cautions aside.</summary>
+    public static bool IsReady(Tank tank, TankState state, HouseRules rules, DateTimeOffset at) =>
+        Objections(tank, state with { Closure = Closure.Vented }, rules, at, Litres.None)
+            .All(objection => objection.Level is Log.Level.Caution);
 
     private static IEnumerable<Objection> Exposed(Tank tank, TankState state)
     {

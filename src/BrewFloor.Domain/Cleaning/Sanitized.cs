@@ -58,7 +58,12 @@ public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry, IT
             : onWalls.Wetted(this).WithSoil(SoilUnder(tank), this) with
             {
                 SanitizerIn = Moment.Of(this),
-                Contents = new(Holding.Sanitizer, Moment.Of(this)) { Agent = Agent, LabelMinutes = LabelMinutes },
+                Contents = new(Holding.Sanitizer, Moment.Of(this))
+                {
+                    Agent = Agent,
+                    LabelMinutes = LabelMinutes,
+                    ContactSaid = Minutes,
+                },
             };
     }
 

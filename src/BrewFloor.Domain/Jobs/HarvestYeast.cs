@@ -27,7 +27,13 @@ public static class HarvestYeast
         }
     }
 
-    /// <summary>The end of fermentation, when a harvest is planned, not taken, and there is beer to take it from.</summary>
+    /// <summary>
+    /// The end of fermentation, when a harvest is planned, not taken, and there is beer to take it from. Where no limit is known
+    /// the gravity standing still is the end; beer that was crashed ferments no further, whatever it stands at.
+    /// </summary>
     internal static Moment? BeginsAt(Batch batch, BatchState state, HouseRules rules) =>
-        batch.HarvestPlanned && state.Harvests is [] && state.InTanks is not [] ? state.FinishedAt(batch, rules) : null;
+        !batch.HarvestPlanned || state.Harvests is not [] || state.InTanks is [] ? null
+        : state.FinishedAt(batch, rules) is { } finished ? finished
+        : batch.LimitOfAttenuation is null && state.StableAt(rules) is { } stable ? stable
+        : state.Cold;
 }

@@ -34,12 +34,12 @@ public static class Stops
 
     /// <summary>What a brewer can allow of a verdict; empty where something else stands in the way as well.</summary>
     public static Listed<string> Allowable(Verdict verdict) =>
-        verdict.Objections.Any(o => o.Level is Level.Impossible or Level.HardStop)
+        verdict.Standing.Any(o => o.Level is Level.Impossible or Level.HardStop)
             ? []
             :
             [
                 .. verdict
-                    .Objections.Where(o => o.Level is Level.Stop && CanBeAllowed.Contains(o.Code))
+                    .Standing.Where(o => o.Level is Level.Stop && CanBeAllowed.Contains(o.Code))
                     .Select(o => o.Code)
                     .Distinct(StringComparer.Ordinal),
             ];

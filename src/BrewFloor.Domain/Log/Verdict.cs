@@ -27,6 +27,9 @@ public sealed record Verdict(Nature Nature, Listed<Objection> Objections, Listed
     /// <summary>An order can still be withheld; what was done cannot.</summary>
     public bool CanHaveHappened => Nature is Nature.Done;
 
+    /// <summary>What still stands in the way: all but the stops that a brewer allowed beforehand.</summary>
+    public IEnumerable<Objection> Standing => Objections.Where(o => o.Level is not Level.Stop || !WasAllowed(o));
+
     /// <summary>Whether the entry may be written with this answer.</summary>
     public bool Allows(Answer answer) =>
         Objections.All(objection =>

@@ -11,8 +11,18 @@ internal static class Contained
     /// <summary>More times than any house rule asks for: which of them matter is decided when read.</summary>
     private const int FillingsKept = 100;
 
+    /// <summary>From here on a liquid is hot: shut in, it pulls a vacuum worth naming (common practice, no source).</summary>
+    internal static readonly Temperature Hot = Temperature.FromDegreesCelsius(30);
+
     /// <summary>Wort or beer ran into the tank; gas and closure stay as they were.</summary>
-    public static TankState FilledWith(this TankState tank, Guid batchId, Volume? volume, Moment moment) =>
+    /// <param name="warm">What came in, °C; null: nobody read it, and what was read before told of something else.</param>
+    public static TankState FilledWith(
+        this TankState tank,
+        Guid batchId,
+        Volume? volume,
+        Moment moment,
+        Temperature? warm = null
+    ) =>
         tank.WithoutStretches() with
         {
             Contents = new(Holding.Beer, moment) { BatchId = batchId, Volume = volume },
@@ -30,6 +40,8 @@ internal static class Contained
                 tank.FilledSinceDried.Count < FillingsKept
                     ? [.. tank.FilledSinceDried, moment.At]
                     : tank.FilledSinceDried,
+            Temperature = warm is { } read ? new(read, moment) : null,
+            Hot = warm > Hot ? moment : null,
             IsPressureInDoubt = tank.IsPressureInDoubt || tank.IsShut,
             LastFilled = moment,
         };

@@ -46,6 +46,7 @@ public sealed record FillPlanned(Guid TankId, Guid BatchId, DateTimeOffset Plann
         batch with
         {
             Planned = Moment.Of(this),
+            PlannedAt = PlannedAt,
             Allergens = [.. batch.Allergens.Union(NewBatch?.Allergens ?? [], StringComparer.Ordinal)],
         };
 }

@@ -53,7 +53,7 @@ public sealed record Filled(Guid TankId, Guid BatchId, Volume Volume) : LogEntry
             : Occupied.Objections(tank, state);
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
-        tank.FilledWith(BatchId, Volume, Moment.Of(this))
+        tank.FilledWith(BatchId, Volume, Moment.Of(this), Temperature)
             .Met([.. handed, .. NewBatch?.Carries ?? []], BatchId, Moment.Of(this));
 
     public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>

@@ -33,13 +33,14 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
     }
 
     /// <summary>Somebody does it: the others needn't.</summary>
-    /// <returns>False: it is done already.</returns>
+    /// <returns>False: it is done already, or somebody else does it.</returns>
     public Task<bool> TakeAsync(Guid job, Guid person, CancellationToken stop) =>
-        ChangeAsync(job, "taken_by = $2, taken_at = clock_timestamp()", stop, person);
+        ChangeAsync(job, "taken_by = $2, taken_at = clock_timestamp()", "taken_by IS NULL", stop, person);
 
-    /// <returns>False: it is done already.</returns>
-    public Task<bool> GiveBackAsync(Guid job, CancellationToken stop) =>
-        ChangeAsync(job, "taken_by = NULL, taken_at = NULL", stop);
+    /// <summary>Whoever took it doesn't do it after all.</summary>
+    /// <returns>False: it is done already, or not theirs.</returns>
+    public Task<bool> GiveBackAsync(Guid job, Guid person, CancellationToken stop) =>
+        ChangeAsync(job, "taken_by = NULL, taken_at = NULL", "taken_by = $2", stop, person);
 
     /// <summary>Not now, and why.</summary>
     /// <returns>False: it is done already.</returns>
@@ -49,6 +50,7 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
         return ChangeAsync(
             job,
             "put_off_until = $2, put_off_reason = $3, put_off_by = $4",
+            "true",
             stop,
             Times.Cut(until),
             reason,
@@ -113,7 +115,13 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
     }
 
     // Under the subject's lock: an entry that resolves the job waits, or is seen.
-    private async Task<bool> ChangeAsync(Guid job, string change, CancellationToken stop, params object[] values)
+    private async Task<bool> ChangeAsync(
+        Guid job,
+        string change,
+        string where,
+        CancellationToken stop,
+        params object[] values
+    )
     {
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var transaction = await connection.BeginTransactionAsync(stop);
@@ -127,7 +135,7 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
             );
         }
 
-        batch.Add($"UPDATE jobs SET {change} WHERE id = $1 AND resolved_at IS NULL", [job, .. values]);
+        batch.Add($"UPDATE jobs SET {change} WHERE id = $1 AND resolved_at IS NULL AND {where}", [job, .. values]);
         batch.Add("SELECT pg_notify('floor', 'jobs')");
         await batch.ExecuteNonQueryAsync(stop);
         var changed = batch.BatchCommands[^2].RecordsAffected > 0;

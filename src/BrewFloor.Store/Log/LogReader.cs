@@ -41,6 +41,10 @@ public sealed class LogReader(NpgsqlDataSource database)
         WHERE s.seq = e.seq AND e.seq > $1
         """;
 
+    internal const string ThingNames = """
+        SELECT id, code FROM tanks UNION ALL SELECT id, thing->>'strain' FROM cultures
+        """;
+
     internal const string Names = "SELECT id, name FROM people UNION ALL SELECT id, name FROM tokens";
 
     /// <summary>A subject's timeline, the latest first; corrections and strikes are lines of it too.</summary>
@@ -92,11 +96,17 @@ public sealed class LogReader(NpgsqlDataSource database)
     }
 
     /// <summary>Names of people and of tokens, by id.</summary>
-    public async Task<IReadOnlyDictionary<Guid, string>> NamesAsync(CancellationToken stop)
+    public Task<IReadOnlyDictionary<Guid, string>> NamesAsync(CancellationToken stop) => NamesAsync(Names, stop);
+
+    /// <summary>The codes of all tanks and the strains of all cultures.</summary>
+    public Task<IReadOnlyDictionary<Guid, string>> ThingNamesAsync(CancellationToken stop) =>
+        NamesAsync(ThingNames, stop);
+
+    private async Task<IReadOnlyDictionary<Guid, string>> NamesAsync(string question, CancellationToken stop)
     {
         await using var connection = await database.OpenConnectionAsync(stop);
         await using var batch = connection.CreateBatch();
-        batch.Add(Names);
+        batch.Add(question);
         await using var reader = await batch.ExecuteReaderAsync(stop);
         var names = new Dictionary<Guid, string>();
         while (await reader.ReadAsync(stop))

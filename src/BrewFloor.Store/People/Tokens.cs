@@ -20,7 +20,7 @@ public sealed class Tokens(IDbContextFactory<FloorDb> databases)
     private const int Bytes = 32;
     private const string OneName = "ix_tokens_name_without_case";
 
-    public static readonly Listed<string> Scopes = ["read", "log", "readings"];
+    public static readonly Listed<string> Scopes = ["read", "log"];
 
     /// <param name="scopes">Of <see cref="Scopes"/>.</param>
     /// <param name="by">Null: whoever runs the machine.</param>

@@ -56,7 +56,11 @@ public sealed partial class BatchEditPage(
                 Start = _batch.CarbonDioxideWanted?.Volumes.ToString("0.0#", CultureInfo.InvariantCulture),
                 StartUnit = "vol",
             },
-            new TextField("colour") { Start = _batch.ColourEbc?.ToString("0.#", CultureInfo.InvariantCulture) },
+            new TextField("colour")
+            {
+                IsNumber = true,
+                Start = _batch.ColourEbc?.ToString("0.#", CultureInfo.InvariantCulture),
+            },
             new FlagField("harvest-planned") { Start = _batch.HarvestPlanned ? "true" : null },
             new FlagField("hops-while-fermenting") { Start = _batch.DryHopsDuringFermentation ? "true" : null },
         ];

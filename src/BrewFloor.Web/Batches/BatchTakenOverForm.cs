@@ -17,7 +17,7 @@ public sealed class BatchTakenOverForm : EntryForm
             new QuantityField("gravity", Measure.Gravity),
             new MomentField("filled-at"),
             new MomentField("pitched-at"),
-            new TextField("generation"),
+            new TextField("generation") { IsNumber = true },
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)

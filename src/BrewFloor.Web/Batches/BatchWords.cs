@@ -24,7 +24,7 @@ public static class BatchWords
         var state = batch.State;
         var since = batch.Stage switch
         {
-            Domain.Batches.Stage.Planned => state.Planned?.At,
+            Domain.Batches.Stage.Planned => state.PlannedAt,
             Domain.Batches.Stage.Packaged => state.Packaged?.At,
             Domain.Batches.Stage.Discarded => state.Discarded?.At,
             _ => state.Filled?.At,

@@ -17,7 +17,7 @@ public sealed class PackagedForm : EntryForm
                 [
                     new ChoiceField("kind", floor.Choices<ContainerKind>()),
                     new QuantityField("size", Measure.Volume),
-                    new TextField("count"),
+                    new TextField("count") { IsNumber = true },
                 ],
                 3
             ),
@@ -49,13 +49,14 @@ public sealed class PackagedForm : EntryForm
     {
         for (var row = 0; row < 3; row++)
         {
-            if (
-                said.ChoiceOrNone<ContainerKind>($"containers.{row}.kind") is { } kind
-                && said.LitresOrNone($"containers.{row}.size", $"containers_{row}_size_l") is { } size
-                && said.WholeOrNone($"containers.{row}.count") is { } count
-            )
+            var (kind, size, count) = ($"containers.{row}.kind", $"containers.{row}.size", $"containers.{row}.count");
+            if (said.IsBegun(kind, size, count))
             {
-                yield return new Containers(kind, size, count);
+                yield return new Containers(
+                    said.Choice<ContainerKind>(kind),
+                    said.Litres(size, $"containers_{row}_size_l"),
+                    said.Whole(count)
+                );
             }
         }
     }

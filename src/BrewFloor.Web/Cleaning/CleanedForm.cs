@@ -46,7 +46,7 @@ public sealed class CleanedForm : EntryForm
     }
 
     public override IEnumerable<string> Cautions(FormFloor floor) =>
-        ["caution.caustic", "caution.hot", "caution.suck-in", "caution.no-entry"];
+        ["caution.caustic", "caution.acid", "caution.hot", "caution.suck-in", "caution.no-entry"];
 
     public override bool IsOffered(FormFloor floor) => !floor.HoldsBeer;
 

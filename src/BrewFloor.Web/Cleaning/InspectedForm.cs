@@ -14,7 +14,7 @@ public sealed class InspectedForm : EntryForm
         [
             new ChoiceField("how", floor.Choices<InspectedHow>()) { IsRequired = true },
             PassedField.Of(floor),
-            new TextField("value") { IsExtra = true },
+            new TextField("value") { IsNumber = true, IsExtra = true },
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>

@@ -39,7 +39,7 @@ public sealed class SanitizedForm : EntryForm
         ];
     }
 
-    public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.acid"];
+    public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.acid", "caution.hot", "caution.suck-in"];
 
     public override bool IsOffered(FormFloor floor) => !floor.HoldsBeer;
 

@@ -39,7 +39,7 @@ public sealed class WashedForm : EntryForm
     }
 
     public override IEnumerable<string> Cautions(FormFloor floor) =>
-        ["caution.caustic", "caution.hot", "caution.suck-in"];
+        ["caution.caustic", "caution.acid", "caution.hot", "caution.suck-in"];
 
     public override bool IsOffered(FormFloor floor) => !floor.HoldsBeer;
 

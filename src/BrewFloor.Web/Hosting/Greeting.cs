@@ -26,9 +26,7 @@ internal static class Greeting
 
         Console.WriteLine($"On this network: {string.Join(", ", addresses)}");
         Console.WriteLine(QrCodeOf(addresses[0]));
-        Console.WriteLine(
-            "Plain HTTP: whoever shares this network could read along, and passkeys, offline use and push messages need HTTPS."
-        );
+        Console.WriteLine("Plain HTTP: whoever shares this network could read along, and passkeys need HTTPS.");
     }
 
     private static IEnumerable<IPAddress> OnTheNetwork() =>

@@ -12,18 +12,15 @@ internal static class JobEndpoints
         routes
             .MapPost(
                 "/jobs/{id:guid}/take",
-                async (Guid id, [FromForm] string? back, HttpContext http, JobKeeper keeper, ShownJobs jobs) =>
+                async (Guid id, [FromForm] string? back, [FromForm] bool? gives, HttpContext http, JobKeeper keeper) =>
                 {
+                    // What is meant is posted: the second of two presses changes nothing.
                     var me = Policies.IdOf(http.User);
-                    if (await jobs.OneAsync(id, http.RequestAborted) is { } job)
-                    {
-                        await (
-                            job.Open.TakenBy == me
-                                ? keeper.GiveBackAsync(id, http.RequestAborted)
-                                : keeper.TakeAsync(id, me, http.RequestAborted)
-                        );
-                    }
-
+                    await (
+                        gives is true
+                            ? keeper.GiveBackAsync(id, me, http.RequestAborted)
+                            : keeper.TakeAsync(id, me, http.RequestAborted)
+                    );
                     return Results.LocalRedirect(LocalPaths.Safe(back, http));
                 }
             )

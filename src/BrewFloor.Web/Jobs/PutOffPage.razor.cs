@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Log;
 using BrewFloor.Store.Jobs;
 using BrewFloor.Web.Account;
 using BrewFloor.Web.Log;
@@ -15,8 +16,12 @@ public sealed partial class PutOffPage(
     NavigationManager navigation
 )
 {
+    // Longer is no putting off: the house rule is wrong, or the thing is retired.
+    private const int LongestDays = 90;
+
     private ShownJob? _job;
     private string? _problem;
+    private bool _isWhyMissing;
 
     [Parameter]
     public Guid Id { get; set; }
@@ -54,7 +59,19 @@ public sealed partial class PutOffPage(
             return;
         }
 
-        await keeper.PutOffAsync(Id, at, Input.Why!, Policies.IdOf(Http.User), Http.RequestAborted);
+        if (at > clock.GetUtcNow().AddDays(LongestDays))
+        {
+            _problem = wording["job-until-far", new Number("days", LongestDays)];
+            return;
+        }
+
+        if (string.IsNullOrWhiteSpace(Input.Why))
+        {
+            _isWhyMissing = true;
+            return;
+        }
+
+        await keeper.PutOffAsync(Id, at, Input.Why.Trim(), Policies.IdOf(Http.User), Http.RequestAborted);
         navigation.NavigateTo("jobs");
     }
 

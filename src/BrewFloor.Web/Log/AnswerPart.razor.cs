@@ -26,7 +26,7 @@ public sealed partial class AnswerPart(Wording wording)
 
     private string Codes => string.Join(' ', Verdict!.Objections.Select(o => o.Code).Distinct(StringComparer.Ordinal));
 
-    private bool IsStopped => Verdict!.Objections.Any(o => o.Level is not Level.Caution);
+    private bool IsStopped => Verdict!.Standing.Any(o => o.Level is not Level.Caution);
 
     private bool CanBeAnswered =>
         Verdict!.Objections.All(o => o.Level is not Level.Impossible) && (!IsStopped || Verdict.CanHaveHappened);

@@ -11,7 +11,7 @@ namespace BrewFloor.Web.Log;
 /// <summary>What a correction keeps of the entry it replaces.</summary>
 public static class Corrections
 {
-    /// <summary>The entry as typed anew, with what its form doesn't ask again: what it brought into being, and its exact time if that was left.</summary>
+    /// <summary>The entry as typed anew, with what its form doesn't ask again: the culture or item it brought, and its exact time if that was left.</summary>
     public static LogEntry Standing(LogEntry typed, LogEntry old)
     {
         var at = typed.At == default || SameMinute(typed.At, old.At) ? old.At : typed.At;
@@ -20,7 +20,6 @@ public static class Corrections
             (Filled now, Filled then) => now with
             {
                 BatchId = then.BatchId,
-                NewBatch = then.NewBatch,
                 Gravity = Unchanged(now.Gravity, then.Gravity),
                 Level = now.Level ?? LevelOf(now.Volume, then.Volume, then.Level),
                 TankVersion = now.TankVersion ?? then.TankVersion,
@@ -36,12 +35,8 @@ public static class Corrections
                 Level = now.Level ?? LevelOf(now.Volume, then.Volume, then.Level),
                 TankVersion = now.TankVersion ?? then.TankVersion,
             },
-            (FillPlanned now, FillPlanned then) => now with { BatchId = then.BatchId, NewBatch = then.NewBatch },
-            (BatchTakenOver now, BatchTakenOver then) => now with
-            {
-                NewBatch = then.NewBatch,
-                Gravity = Unchanged(now.Gravity, then.Gravity),
-            },
+            (FillPlanned now, FillPlanned then) => now with { BatchId = then.BatchId },
+            (BatchTakenOver now, BatchTakenOver then) => now with { Gravity = Unchanged(now.Gravity, then.Gravity) },
             (CultureReceived now, CultureReceived then) => now with { NewCulture = then.NewCulture },
             (CultureTakenOver now, CultureTakenOver then) => now with { NewCulture = then.NewCulture },
             (ItemReceived now, ItemReceived then) => now with { ItemId = then.ItemId, NewItem = then.NewItem },
@@ -85,6 +80,7 @@ public static class FormBatch
             Corrected = entry,
             Batch = batch ?? floor.Batch,
             BatchState = state ?? floor.BatchState,
+            Cultures = [.. floor.Cultures.UnionBy(view.Floor.Cultures, known => known.Thing.Id)],
             Culture = culture ?? floor.Culture,
             CultureState = cultureState ?? floor.CultureState,
         };

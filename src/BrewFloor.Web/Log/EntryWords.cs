@@ -6,19 +6,42 @@ using BrewFloor.Domain.Tanks;
 using BrewFloor.Domain.Yeast;
 using BrewFloor.Web.Shell;
 using BrewFloor.Web.Units;
+using UnitsNet;
 
 namespace BrewFloor.Web.Log;
 
 /// <summary>An entry in a few words, numbers first: "Gravity 1.019", "Dumped trub, 1.6 L".</summary>
 public static class EntryWords
 {
-    public static string What(LogEntry entry, Wording words)
+    public static string What(TimelineLine line, Wording words)
     {
-        var kind = EntryKinds.NameOf(entry);
-        var detail = Detail(entry, words) + FromStock(entry, words);
+        var (entry, kind) = (line.Entry, line.Kind);
+        var detail = (Between(line, words) ?? Detail(entry, words)) + FromStock(entry, words);
         return detail.Length == 0 ? words.Happened(kind)
             : detail.StartsWith(':') ? words.Happened(kind) + detail
             : $"{words.Happened(kind)} {detail}";
+    }
+
+    // What moves from one thing to another says from which to which.
+    private static string? Between(TimelineLine line, Wording words)
+    {
+        var f = words.Figures;
+        return line.Entry switch
+        {
+            Racked e => words.Entry(
+                "line.racked",
+                new("volume", e.Volume),
+                new("from", Called(e.FromId)),
+                new("to", Called(e.ToId))
+            ),
+            Pitched { Cultures.Count: > 0 } e => string.Join(
+                ", ",
+                e.Cultures.Select(c => $"{f.Of(c.Amount)} {Called(c.CultureId)}")
+            ) + (e.Words is { } said ? $"; {said}" : ""),
+            _ => null,
+        };
+
+        string Called(Guid id) => line.Things.GetValueOrDefault(id) ?? "?";
     }
 
     private static string FromStock(LogEntry entry, Wording words) =>
@@ -46,12 +69,11 @@ public static class EntryWords
             Filled e => f.Of(e.Volume) + (e.Gravity is { } g ? $", {Gravity(g, words)}" : ""),
             ToppedUp e => f.Of(e.Volume),
             FillPlanned e => $"{f.Of(e.Volume)}, {f.Moment(e.PlannedAt)}",
-            Racked e => f.Of(e.Volume),
             LevelMeasured e => f.Of(e.Volume),
             Emptied e => e.Heel.Liters > 0 ? words.Entry("line.heel", new Number("heel", e.Heel)) : "",
             GravityTaken e => Gravity(e.Read, words),
             PhTaken e => f.Of(e.Ph),
-            Packaged e => f.Of(e.Volume),
+            Packaged e => string.Join(", ", [f.Of(e.Volume), .. e.Containers.Select(c => Containers(c, words))]),
             Discarded e => $"{f.Of(e.Volume)}: {e.Why}",
             Dumped e => $"{Low("choice.Sediment." + e.What, words)}, {f.Of(e.Volume)}",
             DryHopped e => $"{f.Of(e.Mass)} {e.Material}",
@@ -75,7 +97,7 @@ public static class EntryWords
             Closed e => Low("choice.Closure." + e.Closure, words),
             Purged e => words.Entry("choice.Gas." + e.Gas),
             LeakTested e => Passed(e.Passed, words),
-            ReliefValveTested e => Passed(e.Passed, words),
+            ReliefValveTested e => Parts(e.OpenedAt is { } at ? f.Of(at) : null, Passed(e.Passed, words)),
             PressureTested e => Passed(e.Passed, words),
             ProbeCalibrated e => $"{e.What}, {Passed(e.Passed, words)}",
             GasketChanged e => e.What,
@@ -88,11 +110,26 @@ public static class EntryWords
     private static string? OfCleaning(LogEntry entry, Wording words) =>
         entry switch
         {
-            Washed e => $"{Low("choice.Agent." + e.Cleaner, words)}, {Low("choice.Way." + e.How, words)}",
-            Sanitized e => Low("choice.Agent." + e.Agent, words),
+            Washed e => Parts(
+                Low("choice.Agent." + e.Cleaner, words),
+                Low("choice.Way." + e.How, words),
+                Solution(e.Concentration, e.Temperature, e.Minutes, words)
+            ),
+            Sanitized e => Parts(
+                Low("choice.Agent." + e.Agent, words),
+                Low("choice.Way." + e.How, words),
+                Solution(e.Concentration, e.Temperature, e.Minutes, words)
+            ),
             Drained e => Low("choice.Closure." + e.Held, words),
-            Inspected e => Passed(e.Passed, words),
-            Passivated e => Low("choice.BathKind." + e.Bath, words),
+            Inspected e => Parts(
+                Low("choice.InspectedHow." + e.How, words),
+                e.Value is { } value ? words.Figures.Of(value) : null,
+                Passed(e.Passed, words)
+            ),
+            Passivated e => Parts(
+                Low("choice.BathKind." + e.Bath, words),
+                Solution(e.Concentration, e.Temperature, e.Minutes, words)
+            ),
             Triggered e => Low("choice.Trigger." + e.By, words),
             Exposed e => e.What,
             _ => null,
@@ -103,7 +140,7 @@ public static class EntryWords
         var f = words.Figures;
         return entry switch
         {
-            Pitched e => e.Words ?? string.Join(", ", e.Cultures.Select(c => f.Of(c.Amount))),
+            Pitched e => e.Words,
             Harvested e => string.Join(", ", e.Cuts.Select(c => f.Of(c.Volume))),
             CultureReceived e => f.Of(e.Amount),
             CultureTakenOver e => f.Of(e.Amount),
@@ -135,6 +172,27 @@ public static class EntryWords
             Struck e => $": {e.Reason}",
             _ => null,
         };
+
+    private static string? Solution(
+        string? concentration,
+        Temperature? temperature,
+        Duration? minutes,
+        Wording words
+    ) =>
+        Parts(
+            concentration,
+            temperature is { } warm ? words.Figures.Of(warm) : null,
+            minutes is { } contact ? words.Figures.Of(contact) : null
+        )
+            is { Length: > 0 } said
+            ? said
+            : null;
+
+    private static string Parts(params string?[] parts) => string.Join(", ", parts.OfType<string>());
+
+    // "12 × 30 L keg"
+    private static string Containers(Containers packed, Wording words) =>
+        $"{packed.Count} × {words.Figures.Of(packed.Size)} {Low("choice.ContainerKind." + packed.Kind, words)}";
 
     private static string Low(string key, Wording words) => words.InSentence(words.Entry(key));
 

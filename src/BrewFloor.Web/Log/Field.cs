@@ -5,6 +5,7 @@ public enum Measure
 {
     Volume,
     SmallVolume, // yeast and sediment: mL first
+    WaterIn, // by volume, or weighed
     Temperature,
     Pressure,
     Level,
@@ -52,6 +53,9 @@ public sealed record TextField(string Name) : Field(Name)
 {
     /// <summary>Offered, not demanded.</summary>
     public IReadOnlyList<string> Suggestions { get; init; } = [];
+
+    /// <summary>A number is typed: a phone shows figures.</summary>
+    public bool IsNumber { get; init; }
 }
 
 /// <summary>One of a few: slabs up to five, a list beyond.</summary>

@@ -46,6 +46,20 @@ public sealed class FormReader(IReadOnlyDictionary<string, StringValues> posted,
         return text;
     }
 
+    /// <summary>Something stands in at least one of these fields.</summary>
+    public bool IsBegun(params ReadOnlySpan<string> names)
+    {
+        foreach (var name in names)
+        {
+            if (Text(name).Length > 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     public bool Flag(string name) => Text(name) is "true" or "on";
 
     /// <summary>One of the ids made when the form was rendered, so that a double tap is one entry.</summary>
@@ -92,7 +106,7 @@ public sealed class FormReader(IReadOnlyDictionary<string, StringValues> posted,
 
     public double? FigureOrNone(string name) => Number(name, mustBeWhole: false);
 
-    public Volume Litres(string name) => LitresOrNone(name) ?? Missing<Volume>(name);
+    public Volume Litres(string name, string? stored = null) => LitresOrNone(name, stored) ?? Missing<Volume>(name);
 
     public Volume? LitresOrNone(string name, string? stored = null) =>
         Quantity(name, UnitSymbols.Volumes, stored ?? name + "_l", 0, 1_000_000) is var (value, unit)
@@ -185,6 +199,9 @@ public sealed class FormReader(IReadOnlyDictionary<string, StringValues> posted,
         var read = UnitSymbols.Gas(value, unit);
         return read.Gives(out var gas) ? gas : Refuse(name, read.Refusal);
     }
+
+    /// <summary>A typed minute of the site that can't be left out.</summary>
+    public DateTimeOffset MomentOf(string name) => MomentOrNone(name) ?? Missing<DateTimeOffset>(name);
 
     /// <summary>A typed minute of the site; nothing typed, or left as it was shown: null, the database's clock.</summary>
     public DateTimeOffset? MomentOrNone(string name)
@@ -279,18 +296,4 @@ public sealed class FormReader(IReadOnlyDictionary<string, StringValues> posted,
         Refuse(name, new Refusal("missing", name, "", ""));
         return default;
     }
-}
-
-/// <summary>Stands for no value where one was refused, whatever its type.</summary>
-public readonly record struct Unread
-{
-    public static implicit operator double?(Unread _) => null;
-
-    public static implicit operator DateOnly?(Unread _) => null;
-
-    public static implicit operator DateTimeOffset?(Unread _) => null;
-
-    public static implicit operator SpecificGravity?(Unread _) => null;
-
-    public static implicit operator CarbonDioxideContent?(Unread _) => null;
 }

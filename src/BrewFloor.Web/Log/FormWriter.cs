@@ -57,6 +57,10 @@ public static class FormWriter
                 fields["mixed-culture"] = taken.ExposedTo.Contains(ExposureKind.MixedCulture) ? "true" : "";
                 fields["allergen"] = taken.ExposedTo.Contains(ExposureKind.Allergen) ? "true" : "";
                 break;
+            // The original gravity was taken from the reading: it follows when the reading is put right.
+            case Filled { NewBatch.OriginalGravity: { } original, Gravity.Gravity20: { } read } when original == read:
+                fields.Remove("original");
+                break;
             case Allowed allowed:
                 fields["codes"] = string.Join(',', allowed.Codes);
                 fields["kind"] = allowed.EntryKind;
@@ -97,7 +101,10 @@ public static class FormWriter
             case Listed<Used> or Listed<Fitting> or Listed<Containers> or Listed<CulturePitched> or Listed<CutTaken>:
                 WriteRows(fields, name, value, figures);
                 break;
-            case NewBatch or NewCulture or NewItem:
+            case NewBatch brought:
+                Write(fields, brought);
+                break;
+            case NewCulture or NewItem:
                 break; // what was brought into being stays; it is edited on its own page
             default:
                 fields[name] = Convert.ToString(value, CultureInfo.InvariantCulture) ?? "";
@@ -170,6 +177,15 @@ public static class FormWriter
         if (cut.Density is { } density)
         {
             fields[start + "density"] = density.GramsPerMilliliter.ToString("0.####", CultureInfo.InvariantCulture);
+        }
+    }
+
+    private static void Write(Dictionary<string, string> fields, NewBatch brought)
+    {
+        fields["allergens"] = string.Join(", ", brought.Allergens);
+        if (brought.OriginalGravity is { } original)
+        {
+            With(fields, "original", original.Value, "SG");
         }
     }
 

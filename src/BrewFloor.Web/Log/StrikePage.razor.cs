@@ -21,6 +21,7 @@ public sealed partial class StrikePage(
     private IReadOnlyList<Guid> _later = [];
     private string? _reason;
     private bool _isReasonMissing;
+    private bool _isTogether;
     private bool _taken;
 
     [Parameter]
@@ -56,13 +57,7 @@ public sealed partial class StrikePage(
             return;
         }
 
-        var together =
-            Http.Request.Form["together"] == "true"
-                ? Http
-                    .Request.Form["also"]
-                    .Select(text => Guid.TryParse(text, out var id) ? id : default)
-                    .Where(id => id != default)
-                : [];
+        Guid[] together = Http.Request.Form["together"] == "true" ? [.. Also(Http.Request.Form["also"])] : [];
         var struck = new Struck([Id, .. together], _reason.Trim()) { Id = _entryId };
         switch (await log.AppendAsync(new LogRequest(struck, Policies.AuthorOf(Http.User)), Http.RequestAborted))
         {
@@ -72,7 +67,9 @@ public sealed partial class StrikePage(
             case Appended.Refused(var judged):
                 Http.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
                 _verdict = judged[0].Verdict;
-                _later = [.. LaterOnes(_verdict)];
+                // Only a few are named at a time: those agreed to before stay agreed to.
+                _isTogether = together.Length > 0;
+                _later = [.. together.Concat(LaterOnes(_verdict)).Distinct()];
                 break;
             default:
                 Http.Response.StatusCode = StatusCodes.Status409Conflict;
@@ -80,6 +77,9 @@ public sealed partial class StrikePage(
                 break;
         }
     }
+
+    private static IEnumerable<Guid> Also(IEnumerable<string?> posted) =>
+        posted.Select(text => Guid.TryParse(text, out var id) ? id : default).Where(id => id != default);
 
     private static IEnumerable<Guid> LaterOnes(Verdict verdict) =>
         verdict.Objections.SelectMany(Afterwards.Named).Distinct();

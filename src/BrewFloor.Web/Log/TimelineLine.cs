@@ -10,6 +10,9 @@ public sealed record TimelineLine(LogEntry Entry, string Who)
 {
     public required string Kind { get; init; }
 
+    /// <summary>The codes of tanks and the strains of cultures, for entries that name several.</summary>
+    public required IReadOnlyDictionary<Guid, string> Things { get; init; }
+
     public bool IsStruck { get; init; }
 
     /// <summary>Why it was corrected or struck.</summary>

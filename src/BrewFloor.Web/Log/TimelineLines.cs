@@ -19,10 +19,11 @@ public sealed class TimelineLines(LogReader log)
     {
         var page = await log.TimelineAsync(subject, before, PageLength, stop);
         var names = await log.NamesAsync(stop);
+        var things = await log.ThingNamesAsync(stop);
         var mends = page
             .Items.Where(line => line.Entry is Corrected or Struck)
             .ToDictionary(line => line.Entry.Id, line => line);
-        return ([.. page.Items.Select(line => Shown(line, names, mends, tanks))], page.Next);
+        return ([.. page.Items.Select(line => Shown(line, names, things, mends, tanks))], page.Next);
     }
 
     public async Task<TimelineLine?> OneAsync(
@@ -31,12 +32,19 @@ public sealed class TimelineLines(LogReader log)
         CancellationToken stop
     ) =>
         await log.EntryAsync(id, stop) is { } line
-            ? Shown(line, await log.NamesAsync(stop), new Dictionary<Guid, LogLine>(), tanks)
+            ? Shown(
+                line,
+                await log.NamesAsync(stop),
+                await log.ThingNamesAsync(stop),
+                new Dictionary<Guid, LogLine>(),
+                tanks
+            )
             : null;
 
     private static TimelineLine Shown(
         LogLine line,
         IReadOnlyDictionary<Guid, string> names,
+        IReadOnlyDictionary<Guid, string> things,
         IReadOnlyDictionary<Guid, LogLine> mends,
         IReadOnlyDictionary<Guid, string>? tanks
     )
@@ -47,6 +55,7 @@ public sealed class TimelineLines(LogReader log)
         return new TimelineLine(line.Entry, string.Join(", ", people.Select(id => names.GetValueOrDefault(id) ?? "?")))
         {
             Kind = EntryKinds.NameOf(line.Entry),
+            Things = things,
             IsStruck = line.Mark is Mark.Struck or Mark.Moved,
             IsCorrected = line.Mark is Mark.Corrected,
             ChangedBy = mend is null ? null : names.GetValueOrDefault(mend.LoggedBy),

@@ -28,7 +28,7 @@ public sealed partial class UnitPart(Wording wording)
     public static string? OwnOf(Measure measure, ReadingUnits units) =>
         measure switch
         {
-            Measure.Volume => UnitSymbols.Of(units.Volume),
+            Measure.Volume or Measure.WaterIn => UnitSymbols.Of(units.Volume),
             Measure.SmallVolume => "mL",
             Measure.Temperature => UnitSymbols.Of(units.Temperature),
             Measure.Pressure => UnitSymbols.Of(units.Pressure),
@@ -46,6 +46,7 @@ public sealed partial class UnitPart(Wording wording)
         {
             Measure.Volume => ["L", "hL", "gal", "bbl", "mL"],
             Measure.SmallVolume => ["mL", "L"],
+            Measure.WaterIn => ["L", "hL", "gal", "bbl", "kg", "lb"],
             Measure.Temperature => ["°C", "°F"],
             Measure.Pressure => ["bar", "kPa", "psi"],
             Measure.Level => ["mm", "cm", "in"],

@@ -17,6 +17,7 @@ namespace BrewFloor.Web.Shell;
 public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits units, DateTimeOffset? now = null)
 {
     private const string NoBreak = "\u00a0";
+    private const double SmallGallon = 0.378; // L, a tenth of one: below it a jar or a dose is meant, read in mL
     private const int FarInDays = 300; // a weekday and a date could then be those of another year
 
     public ReadingUnits Units => units;
@@ -49,7 +50,7 @@ public sealed class Figures(CultureInfo culture, TimeZoneInfo zone, ReadingUnits
         };
 
     public string Of(Volume volume) =>
-        units.Volume is VolumeUnit.Liter && Math.Abs(volume.Liters) < 0.995 && volume.Liters != 0
+        Math.Abs(volume.Liters) < (units.Volume is VolumeUnit.Liter ? 0.995 : SmallGallon) && volume.Liters != 0
             ? With(volume.Milliliters, "0", "mL")
             : With(volume.As(units.Volume), Places(volume.As(units.Volume)), UnitSymbols.Of(units.Volume));
 

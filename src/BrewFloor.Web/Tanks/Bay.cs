@@ -23,6 +23,9 @@ public sealed record Bay(Tank Tank, TankState State, HouseRules Rules, DateTimeO
 
     public bool IsEmpty => !State.HoldsBeer;
 
+    /// <summary>Empty, and nothing stops beer from running in.</summary>
+    public bool IsReady => IsEmpty && !Tank.IsRetired && ReadyToFill.IsReady(Tank, State, Rules, Now);
+
     /// <summary>With what lapsed reckoned in.</summary>
     public Soil Soil => Sanitizing.SoilNow(Tank, State, Rules, Now);
 

@@ -21,14 +21,12 @@ public sealed class FillPlannedForm : EntryForm
         var (id, brought) = NewBatchFields.Read(said, floor);
         return
         [
-            new FillPlanned(floor.TankId, id, said.MomentOrNone("planned-at") ?? floor.Now, said.Litres("volume"))
+            new FillPlanned(floor.TankId, id, said.MomentOf("planned-at"), said.Litres("volume"))
             {
                 NewBatch = brought,
             },
         ];
     }
-
-    public override bool IsOffered(FormFloor floor) => !floor.HoldsBeer;
 
     public override int Likelihood(FormFloor floor) => 0;
 }

@@ -20,7 +20,7 @@ internal static class FindEndpoint
     {
         if (typed.Length == 0)
         {
-            return "/";
+            return "~/";
         }
 
         if (await reader.TankAsync(typed, stop) is { } tank)

@@ -53,7 +53,7 @@ public sealed partial class FloorPage(Wording wording, FloorReader reader, LogRe
         filter switch
         {
             "beer" => bay.State.HoldsBeer,
-            "ready" => bay is { IsEmpty: true, Soil: Soil.Sanitized },
+            "ready" => bay.IsReady,
             "clean" => bay is { IsEmpty: true, Soil: not Soil.Sanitized and not Soil.Clean },
             "off" => bay.State.OutOfService is not null,
             _ => true,

@@ -1,4 +1,7 @@
+using BrewFloor.Domain;
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Log;
+using BrewFloor.Domain.Tanks;
 using BrewFloor.Web.Log;
 
 namespace BrewFloor.Web.Tanks;
@@ -9,7 +12,7 @@ public static class NewBatchFields
     private const string New = "new";
 
     /// <summary>A new batch, or one of those that are planned; a tank with a planned fill opens with that one.</summary>
-    public static IEnumerable<Field> For(FormFloor floor) => floor.Corrected is null ? Choice(floor) : [];
+    public static IEnumerable<Field> For(FormFloor floor) => floor.Corrected is null ? Choice(floor) : OfTheWort(floor);
 
     private static IEnumerable<Field> Choice(FormFloor floor) =>
         [
@@ -37,17 +40,26 @@ public static class NewBatchFields
         ];
 
     /// <summary>What is asked of a new batch.</summary>
-    public static IEnumerable<Field> Asked(FormFloor floor) => floor.Corrected is null ? Described(floor) : [];
+    public static IEnumerable<Field> Asked(FormFloor floor) =>
+        floor.Corrected is null ? Described(floor) : OfTheWort(floor);
+
+    // What the log keeps of a batch is corrected here; its name and its plan are edited on its own page.
+    private static IEnumerable<Field> OfTheWort(FormFloor floor) =>
+        BroughtBy(floor.Corrected) is null ? [] : [Original, Allergens];
+
+    private static QuantityField Original => new("original", Measure.Gravity) { Hint = "hint.original" };
+
+    private static TextField Allergens => new("allergens") { Hint = "hint.allergens" };
 
     private static IEnumerable<Field> Described(FormFloor floor) =>
         [
             new TextField("name"),
             new TextField("style"),
             new ChoiceField("beer", floor.Choices<BeerKind>()) { Start = nameof(BeerKind.Ale) },
-            new QuantityField("original", Measure.Gravity) { Hint = "hint.original" },
+            Original,
             new QuantityField("limit", Measure.Gravity) { Hint = "hint.limit" },
             new QuantityField("gas-wanted", Measure.CarbonDioxide) { Hint = "hint.gas-wanted" },
-            new TextField("allergens") { Hint = "hint.allergens" },
+            Allergens,
             new FlagField("harvest-planned"),
             new FlagField("hops-while-fermenting"),
         ];
@@ -57,7 +69,7 @@ public static class NewBatchFields
     {
         if (floor.Corrected is not null)
         {
-            return (floor.BatchId, null); // what it brought into being stays; it is edited on its own page
+            return (floor.BatchId, Anew(said, floor));
         }
 
         if (said.IdOrNone("batch") is { } known)
@@ -69,8 +81,28 @@ public static class NewBatchFields
         return (brought.Id, brought);
     }
 
-    public static NewBatch Brought(FormReader said, FormFloor floor) =>
-        floor.Corrected is BatchTakenOver old ? old.NewBatch : Brought(said);
+    public static NewBatch Brought(FormReader said, FormFloor floor) => Anew(said, floor) ?? Brought(said);
+
+    private static NewBatch? Anew(FormReader said, FormFloor floor) =>
+        BroughtBy(floor.Corrected) is { } old
+            ? old with
+            {
+                OriginalGravity = said.SpecificGravityOrNone("original"),
+                Allergens = AllergensIn(said),
+            }
+            : null;
+
+    private static NewBatch? BroughtBy(LogEntry? entry) =>
+        entry switch
+        {
+            Filled filled => filled.NewBatch,
+            FillPlanned planned => planned.NewBatch,
+            BatchTakenOver taken => taken.NewBatch,
+            _ => null,
+        };
+
+    private static Listed<string> AllergensIn(FormReader said) =>
+        [.. said.Text("allergens").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
 
     private static NewBatch Brought(FormReader said) =>
         new(
@@ -85,10 +117,6 @@ public static class NewBatchFields
             CarbonDioxideWanted = said.CarbonDioxideOrNone("gas-wanted"),
             HarvestPlanned = said.Flag("harvest-planned"),
             DryHopsDuringFermentation = said.Flag("hops-while-fermenting"),
-            Allergens =
-            [
-                .. said.Text("allergens")
-                    .Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries),
-            ],
+            Allergens = AllergensIn(said),
         };
 }

@@ -49,6 +49,7 @@ public static class PortFields
             },
             new TextField(Name(number, "around"))
             {
+                IsNumber = true,
                 Label = "field.port-around",
                 Hint = "hint.port-around",
                 Start = Text(port?.Around?.Degrees),

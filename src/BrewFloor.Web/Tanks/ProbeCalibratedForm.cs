@@ -13,7 +13,7 @@ public sealed class ProbeCalibratedForm : EntryForm
         [
             new TextField("what") { IsRequired = true, Suggestions = floor.Offers("offer.probes") },
             PassedField.Of(floor),
-            new TextField("off-by"),
+            new TextField("off-by") { IsNumber = true },
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>

@@ -17,8 +17,8 @@ public sealed class PurgedForm : EntryForm
                 IsRequired = true,
                 Start = nameof(Gas.CarbonDioxide),
             },
-            new TextField("cycles"),
-            new TextField("volumes"),
+            new TextField("cycles") { IsNumber = true },
+            new TextField("volumes") { IsNumber = true },
             new QuantityField("pressure", Measure.Pressure),
             .. StockFields.Taken(floor),
         ];

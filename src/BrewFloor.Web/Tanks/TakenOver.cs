@@ -52,7 +52,12 @@ public static class TakenOver
         };
         yield return new MomentField(In(tank, "filled-at")) { Label = "field.filled-at", IsExtra = true };
         yield return new MomentField(In(tank, "pitched-at")) { Label = "field.pitched-at", IsExtra = true };
-        yield return new TextField(In(tank, "generation")) { Label = "field.generation", IsExtra = true };
+        yield return new TextField(In(tank, "generation"))
+        {
+            IsNumber = true,
+            Label = "field.generation",
+            IsExtra = true,
+        };
         yield return new ChoiceField(In(tank, "closure"), words.Choices<Closure>())
         {
             Label = "field.closure",

@@ -11,8 +11,6 @@ namespace BrewFloor.Web.Tanks;
 /// <summary>The form of what a tank is: its fields, and the tank they make.</summary>
 public static class TankFields
 {
-    private const int TableRows = 8;
-    private const int FreeRows = 2;
     private const int MostRows = 500; // ours: more marks than anybody weighs in
 
     public static IEnumerable<Field> Identity(Wording words, Tank? tank) =>
@@ -40,7 +38,12 @@ public static class TankFields
                 IsRequired = true,
                 Hint = "hint.working",
             },
-            new TextField("headspace") { Start = Percent(tank?.HeadspaceWanted ?? 0.20), Hint = "hint.headspace" },
+            new TextField("headspace")
+            {
+                IsNumber = true,
+                Start = Percent(tank?.HeadspaceWanted ?? 0.20),
+                Hint = "hint.headspace",
+            },
             new ChoiceField("cooling", words.Choices<Cooling>()) { Start = (tank?.Cooling ?? Cooling.None).ToString() },
             new ChoiceField("heating", words.Choices<Heating>()) { Start = (tank?.Heating ?? Heating.None).ToString() },
             new FlagField("open-type") { Start = Flag(tank?.IsOpenType) },
@@ -62,7 +65,12 @@ public static class TankFields
             {
                 Start = BottomOf(shape?.Bottom) ?? "cone",
             },
-            new TextField("cone-angle") { Start = Number(cone?.IncludedAngle?.Degrees), Hint = "hint.cone-angle" },
+            new TextField("cone-angle")
+            {
+                IsNumber = true,
+                Start = Number(cone?.IncludedAngle?.Degrees),
+                Hint = "hint.cone-angle",
+            },
             Millimetres(words, "cone-height", cone?.Height),
             Millimetres(words, "outlet", shape?.Outlet),
             new ChoiceField("head", words.Choices(["lid", "dome", .. Dishes], "choice.head."))
@@ -70,16 +78,7 @@ public static class TankFields
                 Start = HeadOf(shape?.Head) ?? "lid",
             },
             Millimetres(words, "dome-height", (shape?.Head as DomedHead)?.Height),
-            new RowsField(
-                "dips",
-                [new QuantityField("level", Measure.Level), new QuantityField("volume", Measure.Volume)],
-                Math.Max(TableRows, dips.Count + FreeRows)
-            )
-            {
-                Starts = [.. dips.Select(dip => Dip(words, dip))],
-                IsExtra = dips.Count == 0,
-                Hint = "hint.dips",
-            },
+            .. TankDips.Fields(words, dips),
         ];
     }
 
@@ -140,7 +139,7 @@ public static class TankFields
         var dips = Enumerable
             .Range(0, MostRows)
             .Select(row =>
-                (Level: said.LevelOrNone($"dips.{row}.level"), Volume: said.LitresOrNone($"dips.{row}.volume"))
+                (Level: said.LevelOrNone($"dips.{row}.level"), Volume: TankDips.WaterIn(said, $"dips.{row}.volume"))
             )
             .Where(row => row is { Level: not null, Volume: not null })
             .Select(row => new DipPoint(row.Level!.Value, row.Volume!.Value))
@@ -233,9 +232,6 @@ public static class TankFields
 
     private static QuantityField Millimetres(Wording words, string name, Length? length) =>
         new(name, Measure.Level) { Start = Number(length?.As(words.Figures.Units.Length)) };
-
-    private static string?[] Dip(Wording words, DipPoint dip) =>
-        [Number(dip.Level.As(words.Figures.Units.Length)), Number(dip.Volume.As(words.Figures.Units.Volume))];
 
     private static QuantityField Degrees(Wording words, string name, Temperature? temperature) =>
         new(name, Measure.Temperature) { Start = Number(temperature?.As(words.Figures.Units.Temperature)) };

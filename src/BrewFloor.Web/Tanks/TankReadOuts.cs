@@ -24,7 +24,9 @@ public static class TankReadOuts
         bay.Tank.PressureLimit is { } limit
             ? new(
                 ReadOutPlace.Gauge,
-                words["read-pressure"],
+                bay.State is { IsPressureInDoubt: false, Pressure.Moment: var known }
+                    ? words["read-pressure-at", new Number("at", known.At)]
+                    : words["read-pressure"],
                 bay.State is { IsPressureInDoubt: false, Pressure: { } read }
                     ? words.Figures.Of(read.Value)
                     : words["bay-unknown"],

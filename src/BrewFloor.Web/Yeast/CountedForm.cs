@@ -15,13 +15,19 @@ public sealed class CountedForm : EntryForm
         [
             new TextField("squares")
             {
+                IsNumber = true,
                 Start = "5",
                 Hint = "hint.squares",
                 IsRequired = true,
             },
-            new TextField("dilution") { Start = "1", IsRequired = true },
-            new TextField("live") { IsRequired = true },
-            new TextField("dead") { IsRequired = true },
+            new TextField("dilution")
+            {
+                IsNumber = true,
+                Start = "1",
+                IsRequired = true,
+            },
+            new TextField("live") { IsNumber = true, IsRequired = true },
+            new TextField("dead") { IsNumber = true, IsRequired = true },
         ];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>

@@ -49,6 +49,7 @@ public sealed partial class CultureEditPage(
             new DayField("use-by") { Start = _culture.UseBy?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) },
             new TextField("generation-limit")
             {
+                IsNumber = true,
                 Hint = "hint.generation-limit",
                 Start = _culture.GenerationLimit?.ToString(CultureInfo.InvariantCulture),
             },

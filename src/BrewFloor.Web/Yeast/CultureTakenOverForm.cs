@@ -16,7 +16,12 @@ public sealed class CultureTakenOverForm : EntryForm
             .. NewCultureFields.Asked(floor),
             new QuantityField("amount", Measure.SmallVolume) { IsBig = true, Hint = "hint.amount-volume" },
             new QuantityField("grams", Measure.Mass) { Hint = "hint.amount-mass" },
-            new TextField("generation") { Start = "0", IsRequired = true },
+            new TextField("generation")
+            {
+                IsNumber = true,
+                Start = "0",
+                IsRequired = true,
+            },
             new QuantityField("stored", Measure.Temperature),
         ];
 

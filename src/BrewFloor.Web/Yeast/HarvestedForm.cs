@@ -23,7 +23,7 @@ public sealed class HarvestedForm : EntryForm
                 [
                     new ChoiceField("cut", floor.Choices<Cut>()),
                     new QuantityField("volume", Measure.SmallVolume),
-                    new TextField("density"),
+                    new TextField("density") { IsNumber = true },
                 ],
                 3
             ),
@@ -52,12 +52,13 @@ public sealed class HarvestedForm : EntryForm
     {
         for (var row = 0; row < 3; row++)
         {
-            if (said.LitresOrNone($"cuts.{row}.volume", $"cuts_{row}_volume_l") is { } volume)
+            var (cut, amount) = ($"cuts.{row}.cut", $"cuts.{row}.volume");
+            if (said.IsBegun(cut, amount, $"cuts.{row}.density"))
             {
                 yield return new CutTaken(
                     new NewCulture(said.Id("new." + row), strain, CultureKind.Slurry),
-                    said.ChoiceOrNone<Cut>($"cuts.{row}.cut") ?? Cut.Whole,
-                    volume,
+                    said.ChoiceOrNone<Cut>(cut) ?? Cut.Whole,
+                    said.Litres(amount, $"cuts_{row}_volume_l"),
                     said.FigureOrNone($"cuts.{row}.density") is { } density
                         ? Density.FromGramsPerMilliliter(density)
                         : null

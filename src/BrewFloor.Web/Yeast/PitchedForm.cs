@@ -39,9 +39,10 @@ public sealed class PitchedForm : EntryForm
     {
         for (var row = 0; row < 2; row++)
         {
-            if (said.IdOrNone($"cultures.{row}.culture") is { } culture)
+            var start = $"cultures.{row}.";
+            if (said.IsBegun(start + "culture", start + "amount", start + "grams"))
             {
-                yield return new CulturePitched(culture, NewCultureFields.Amount(said, $"cultures.{row}."));
+                yield return new CulturePitched(said.Id(start + "culture"), NewCultureFields.Amount(said, start));
             }
         }
     }

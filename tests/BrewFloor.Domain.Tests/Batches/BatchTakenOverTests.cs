@@ -54,4 +54,13 @@ public class BatchTakenOverTests
 
     private static (DateTimeOffset, int, bool) Yeast(BatchState batch) =>
         batch.Pitches is [var pitch] ? (pitch.Moment.At, pitch.Generation, pitch.IsAtLeast) : default;
+
+    [Fact]
+    public void Who_knows_the_generation_and_no_day_keeps_the_generation()
+    {
+        var batch = After((AsFound with { PitchedAt = null }).On(0)).Of(Batch118);
+
+        Assert.Equal((Day(-6), 3, true), Yeast(batch));
+        Assert.Empty(After(BatchTakenOver(900).On(0)).Of(Batch118).Pitches);
+    }
 }

@@ -41,4 +41,18 @@ public class HeatTests
             [Objection.HardStop("hot-and-shut", new("tank", "K3"), new("absolute", KPa(47)))],
             After(Rinsed(0, hot: true)).Says(Closed(1))
         );
+
+    [Fact]
+    public void Wort_has_cooled_what_hot_water_heated_unless_it_is_hot_itself()
+    {
+        LogEntry[] scalded = [Rinsed(0, hot: true)];
+        var cool = Then(1, new Filled(K3.Id, Batch118, Litres(18)) { Temperature = Celsius(20) });
+
+        Assert.Empty(After([.. scalded, cool]).Says(Closed(2, Closure.Vented)));
+        Assert.DoesNotContain("hot-and-shut", After([.. scalded, cool]).Says(Closed(2)).Codes());
+        Assert.Contains(
+            "hot-and-shut",
+            After([.. scalded, cool with { Temperature = Celsius(80) }]).Says(Closed(2)).Codes()
+        );
+    }
 }

@@ -191,4 +191,18 @@ public class ReadyToFillTests
     // What is said besides the sanitizing that these logs leave out.
     private static Listed<Objection> Others(Listed<Objection> objections) =>
         objections.Without(o => o.Code is "not-sanitized");
+
+    [Fact]
+    public void A_tank_is_ready_when_nothing_but_its_vent_stands_in_the_way()
+    {
+        var sealedUp = After([.. Ready, Purged(8.5, 50), Closed(8.6, Closure.Sealed)]);
+
+        Assert.True(IsReady(sealedUp));
+        Assert.False(IsReady(After([.. Ready, Triggered(8.5)])));
+        Assert.False(IsReady(After([.. Ready, Then(8.5, new PutOutOfService(K3.Id, "leg bent"))])));
+        Assert.False(IsReady(After([.. Ready, PartsOff(8.5)])));
+        Assert.False(IsReady(After([.. Ready, Exposed(8.5)])));
+
+        static bool IsReady(TankState tank) => ReadyToFill.IsReady(K3, tank, Rules, At(9));
+    }
 }

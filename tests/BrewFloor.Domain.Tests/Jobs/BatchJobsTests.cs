@@ -186,6 +186,25 @@ public class BatchJobsTests
         Assert.Empty(Jobs(HarvestYeast.Rule, planned.And(Emptied().On(11)), Day(11))); // the beer is gone
     }
 
+    [Fact]
+    public void Where_no_limit_is_known_a_gravity_that_stands_still_begins_the_harvest()
+    {
+        var planned = After(Finished).Where(Batch118 with { HarvestPlanned = true, LimitOfAttenuation = null });
+
+        Assert.Equal(Day(10), Assert.Single(Jobs(HarvestYeast.Rule, planned, Day(10))).DueAt);
+    }
+
+    [Fact]
+    public void Beer_that_was_crashed_above_its_limit_is_harvested_all_the_same()
+    {
+        LogEntry[] stuck = [.. Finished.Take(3), Gravity(1.020).On(8), Gravity(1.020).On(10)];
+        var planned = After(stuck).Where(Batch118 with { HarvestPlanned = true });
+        var crashed = planned.And(SetTo(2, batch: Batch118).On(11), Read(3).On(12));
+
+        Assert.Empty(Jobs(HarvestYeast.Rule, planned, Day(11)));
+        Assert.Equal(Day(12), Assert.Single(Jobs(HarvestYeast.Rule, crashed, Day(12))).DueAt);
+    }
+
     private static Pitched Yeast() => new(K3.Id, Batch118.Id, []) { Words = "House ale" };
 
     private static IEnumerable<Job> Jobs(string rule, Floor floor, DateTimeOffset now) =>

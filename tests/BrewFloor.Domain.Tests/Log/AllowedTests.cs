@@ -67,4 +67,16 @@ public class AllowedTests
     [Fact]
     public void Nothing_is_allowed_without_a_reason() =>
         Assert.Equal(["no-reason"], On(1, Filling with { Reason = " " }).JudgedOn(TheFloor()).Codes());
+
+    [Fact]
+    public void What_is_allowed_no_longer_stands_in_the_way_and_what_is_not_does()
+    {
+        var floor = TheFloor((TankState)new TankState(K3.Id).After(On(1, Filling)));
+        var verdict = On(1.2, new Filled(K3.Id, Batch118.Id, Litres(90))).JudgedOn(floor);
+
+        Assert.Contains(verdict.Objections, o => o.Code is "not-sanitized");
+        Assert.DoesNotContain(verdict.Standing, o => o.Code is "not-sanitized");
+        Assert.Equal(verdict.Objections.Count - 1, verdict.Standing.Count());
+        Assert.DoesNotContain("not-sanitized", Stops.Allowable(verdict));
+    }
 }

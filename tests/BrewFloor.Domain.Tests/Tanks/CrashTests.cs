@@ -97,4 +97,21 @@ public class CrashTests
 
     private static T Of<T>(Objection objection, string name) =>
         (T)objection.Numbers.Single(n => name.Equals(n.Name, StringComparison.Ordinal)).Value!;
+
+    [Fact]
+    public void How_cold_the_beer_before_was_says_nothing_of_this_one()
+    {
+        var refilled = After(FilledAt(1.050, 90).On(0), Read(2).On(9), Emptied().On(10), Filled(90).On(11))
+            .Where(K3 with { Strapping = Straight(100), Working = L(90) })
+            .Standing(K3, BeerTests.SealedAtNone);
+        var warm = refilled.And(Read(20).On(12));
+
+        Assert.Null(refilled.Of(K3).Temperature);
+        Assert.Equal(["crash-vacuum-unknown"], Vacuums(refilled, SetTo(4, batch: Batch118)));
+        Assert.Equal(["crash-vacuum"], Vacuums(warm, SetTo(4, batch: Batch118)));
+    }
+
+    [Fact]
+    public void What_was_typed_with_the_wort_is_its_temperature() =>
+        Assert.Equal(C(18), After((Filled(90) with { Temperature = C(18) }).On(0)).Of(K3).Temperature?.Value);
 }

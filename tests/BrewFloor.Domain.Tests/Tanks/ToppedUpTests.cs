@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Batches;
 using static BrewFloor.Domain.Tests.Tanks.BeerLogs;
 using static BrewFloor.Domain.Tests.Tanks.TankLogs;
 
@@ -70,4 +71,16 @@ public class ToppedUpTests
         Assert.Null(
             After(Filled(400).On(0), (ToppedUp(100) with { Gravity = Sg(1.050) }).On(1)).Of(Batch118).OriginalGravity
         );
+
+    [Fact]
+    public void A_little_syrup_into_beer_that_nobody_measured_is_not_its_original_gravity()
+    {
+        var found = BatchTakenOver(null) with
+        {
+            NewBatch = new(Batch118.Id, "Harvest Ale", "Pale ale", BeerKind.Ale) { OriginalGravity = Sg20(1.050) },
+        };
+        var syrup = ToppedUp(2) with { Gravity = Sg(1.100) };
+
+        Assert.Equal(Sg20(1.050), After(found.On(0), syrup.On(1)).Of(Batch118).OriginalGravity);
+    }
 }

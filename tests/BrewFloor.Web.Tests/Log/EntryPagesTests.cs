@@ -88,6 +88,106 @@ public sealed class EntryPagesTests(FloorApp app) : IClassFixture<FloorApp>, IAs
         );
     }
 
+    [Fact]
+    public async Task However_many_later_entries_there_are_they_are_struck_together_in_a_few_rounds()
+    {
+        var batch = Guid.CreateVersion7();
+        var filled = FreshFloor.Fill(_tank.Id, batch, at: FreshFloor.Ago(30));
+        await app.AppendAsync(filled);
+        for (var hour = 29; hour > 20; hour--)
+        {
+            await app.AppendAsync(
+                new TemperatureTaken(_tank.Id, UnitsNet.Temperature.FromDegreesCelsius(18))
+                {
+                    Id = Guid.CreateVersion7(),
+                    At = FreshFloor.Ago(hour),
+                    BatchId = batch,
+                }
+            );
+        }
+
+        var browser = app.As(Role.Owner);
+        var path = $"/entries/{filled.Id}/strike";
+        var answer = await browser.SendFormAsync(path, "strike", ("reason", "Another tank"));
+        for (var round = 0; round < 3 && answer.StatusCode is HttpStatusCode.UnprocessableEntity; round++)
+        {
+            answer = await browser.SendFormAsync(path, await answer.PageAsync(), "strike", ("together", "true"));
+        }
+
+        Assert.Equal(HttpStatusCode.Found, answer.StatusCode);
+        Assert.Equal(
+            0L,
+            await app.AskAsync<long>(
+                $"SELECT count(*) FROM entry_subjects s JOIN entries e ON e.id = s.entry_id WHERE subject_id = '{batch}' AND until IS NULL AND e.kind <> 'struck'"
+            )
+        );
+    }
+
+    [Fact]
+    public async Task An_original_gravity_that_was_mistyped_and_an_allergen_that_was_forgotten_are_put_right()
+    {
+        var batch = Guid.CreateVersion7();
+        var filled = FreshFloor.Fill(_tank.Id, batch, at: FreshFloor.Ago(3));
+        await app.AppendAsync(
+            filled with
+            {
+                NewBatch = filled.NewBatch! with
+                {
+                    OriginalGravity = BrewFloor.Brewing.Extract.SpecificGravity.Of(1.084),
+                },
+            }
+        );
+        var browser = app.As(Role.Owner);
+
+        var path = $"/entries/{filled.Id}/correct";
+        var heard = await browser.SendFormAsync(
+            path,
+            "correct",
+            ("original", "1.048"),
+            ("original.unit", "SG"),
+            ("allergens", "wheat, milk"),
+            ("reason", "Two figures changed places")
+        );
+        var answer = await browser.SendFormAsync(
+            path,
+            await heard.PageAsync(),
+            "correct",
+            ("answer.happened", "true"),
+            ("answer.reason", "So it was")
+        );
+
+        Assert.Equal(HttpStatusCode.Found, answer.StatusCode);
+        Assert.Equal(
+            """1.048 ["wheat", "milk"]""",
+            await app.AskAsync<string>(
+                $"SELECT (state->>'original_gravity') || ' ' || (state->>'allergens') FROM states WHERE subject_id = '{batch}'"
+            )
+        );
+    }
+
+    [Fact]
+    public async Task A_row_of_kegs_without_their_kind_is_asked_again_and_not_left_out()
+    {
+        var batch = Guid.CreateVersion7();
+        await app.AppendAsync(FreshFloor.Fill(_tank.Id, batch, at: FreshFloor.Ago(3)));
+        var browser = app.As(Role.Helper);
+
+        var answer = await browser.SendFormAsync(
+            $"/tanks/{_code}/log/packaged",
+            "entry",
+            ("volume", "20"),
+            ("volume.unit", "L"),
+            ("containers.1.size", "0.5"),
+            ("containers.1.size.unit", "L"),
+            ("containers.1.count", "40")
+        );
+
+        var page = await answer.PageAsync();
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Equal("40", page.QuerySelector("#f-containers-1-count")!.GetAttribute("value"));
+        Assert.NotNull(page.QuerySelector("#f-containers-1-kind-note.wrong"));
+    }
+
     private Task<HttpResponseMessage> SendAsync(
         HttpClient browser,
         IHtmlDocument page,
