@@ -1,3 +1,4 @@
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Cleaning;
 using BrewFloor.Domain.Items;
@@ -49,7 +50,7 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
     {
         await App.InitializeAsync();
         await App.AddressAsync("https://floor.example");
-        var fermenting = await App.AddTankAsync(SomeTanks.Conical, "F1");
+        var fermenting = await App.AddTankAsync(SomeTanks.PressureRated, "F1");
         await App.LogAsync(Fermenting(fermenting));
         var finished = await App.AddTankAsync(SomeTanks.PressureRated, "P1");
         await App.LogAsync(Finished(finished));
@@ -78,10 +79,7 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
         [
             Found(tank, Soil.Clean, 60), // not sanitized: what follows was done anyway
             Received(jar, 70),
-            Fill(tank, FermentingBatch, 48) with
-            {
-                Id = DoneAnyway,
-            },
+            MakingItsOwnGas(Fill(tank, FermentingBatch, 48) with { Id = DoneAnyway }),
             new Pitched(
                 tank.Id,
                 FermentingBatch,
@@ -103,6 +101,12 @@ public sealed class FullFloor(TestServer server, Chromium chromium) : IAsyncLife
             new TemperatureTaken(tank.Id, SomeTanks.Celsius(19.4)) { At = FloorApp.Ago(5) },
         ];
     }
+
+    private static Filled MakingItsOwnGas(Filled filled) =>
+        filled with
+        {
+            NewBatch = filled.NewBatch! with { CarbonDioxideWanted = CarbonDioxideContent.OfVolumes(1.8).Value },
+        };
 
     private static LogEntry[] Finished(Tank tank) =>
         [
