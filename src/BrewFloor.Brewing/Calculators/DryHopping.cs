@@ -38,7 +38,7 @@ internal static class DryHopping
                     new Result("pellets", Figure.Of(hops.Pellets)),
                     new Result("beer-lost", Figure.Of(hops.Loss), Figure.Of(hops.LossLow), Figure.Of(hops.LossHigh)),
                     Worst("creep-gas", Figure.Of(creep.Gas)),
-                    Worst("creep-alcohol", Figure.Of(creep.Alcohol)),
+                    Worst("creep-alcohol", Figure.Alcohol(creep.Alcohol)),
                     Worst("creep-extract", Figure.Of(creep.RealFall))
                 )
                     .Finding("more-adds-little", Weight.Plain, given.Strength("dose") > DryHop.Enough)

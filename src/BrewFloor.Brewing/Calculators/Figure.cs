@@ -39,6 +39,8 @@ public readonly record struct Figure(double Value, Measure Measure)
 
     internal static Figure Of(VolumeConcentration share) => new(share.Percent, Measure.Percent);
 
+    internal static Figure Alcohol(VolumeConcentration share) => new(share.Percent, Measure.Alcohol);
+
     internal static Figure Of(MassFraction share) => new(share.Percent, Measure.Percent);
 
     internal static Figure PartsPerMillion(VolumeConcentration share) =>

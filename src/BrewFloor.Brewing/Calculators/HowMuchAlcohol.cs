@@ -60,7 +60,7 @@ internal static class HowMuchAlcohol
     {
         var (abv, error) = (reached.AlcoholByVolume, reached.PlusMinus);
         return new Answer(
-            new Result("alcohol", Figure.Of(abv), Figure.Of(abv - error), Figure.Of(abv + error)),
+            new Result("alcohol", Figure.Alcohol(abv), Figure.Alcohol(abv - error), Figure.Alcohol(abv + error)),
             new Result("apparent-degree", Figure.Of(reached.ApparentDegree)),
             new Result("real-degree", Figure.Of(reached.RealDegree)),
             new Result("real-extract", Figure.Of(reached.Real)),

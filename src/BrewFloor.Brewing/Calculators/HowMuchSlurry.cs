@@ -20,6 +20,7 @@ internal static class HowMuchSlurry
             [
                 "a million living cells for ale, one and a half for lager: common practice, no source",
                 "2.3 million counted cells (0.3 g/L of wet yeast) at 12 to 16 °P, 2.9 at 20 to 23 °P: Suihko, Vilpola, Linko 1993",
+                "90 % alive where nobody counted: ours",
                 "1.2 billion cells in a mL of settled slurry, 0.5 to 3: common practice, no source",
             ],
             Checks = ["YE-03", "YE-04", "YE-09", "YE-21", "YE-26"],

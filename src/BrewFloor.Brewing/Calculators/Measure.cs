@@ -112,6 +112,9 @@ public sealed record Measure
     /// <summary>A share.</summary>
     public static Measure Percent { get; } = Alone("percent", "%");
 
+    /// <summary>Alcohol by volume: one decimal is honest.</summary>
+    public static Measure Alcohol { get; } = Alone("alcohol", "%");
+
     /// <summary>Of cleaners and hops in a liquid.</summary>
     public static Measure Strength { get; } =
         Of(

@@ -1,3 +1,4 @@
+using BrewFloor.Brewing.Carbonation;
 using BrewFloor.Brewing.Oxygen;
 
 namespace BrewFloor.Brewing.Calculators;
@@ -7,8 +8,12 @@ internal static class OxygenInWort
     public static Calculator Question { get; } =
         new("wort-oxygen", Subject.Oxygen)
         {
-            Inputs = [Asks.Original, Asks.Measured("temperature", Measure.Temperature, 0, 40, 18)],
-            Formula = ["saturation = water's, under air at one atmosphere · (1 - 0.0189 °P)"],
+            Inputs = [Asks.Original, Asks.Measured("temperature", Measure.Temperature, 0, 40, 18), Asks.Altitude],
+            Formula =
+            [
+                "saturation = water's, under air at one atmosphere · (1 - 0.0189 °P)",
+                "at a height: · (air - vapour) / (one atmosphere - vapour)",
+            ],
             Sources =
             [
                 "water: Benson, Krause 1984 in the form of APHA",
@@ -18,7 +23,8 @@ internal static class OxygenInWort
             Plot = new Plot("temperature", "oxygen-at-most", 0, 30),
             Compute = given =>
                 from wort in given.Extract("original-gravity")
-                from most in DissolvedOxygen.InWort(given.Temperature("temperature"), wort)
+                from air in Atmosphere.At(given.Height("altitude"))
+                from most in DissolvedOxygen.InWort(given.Temperature("temperature"), wort, air)
                 select new Answer(
                     new Result("oxygen-at-most", new Figure(most.MilligramsPerLiter, Measure.Trace))
                 ).Finding("air-gives-no-more", Weight.Plain),

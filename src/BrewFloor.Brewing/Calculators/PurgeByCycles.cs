@@ -31,6 +31,7 @@ internal static class PurgeByCycles
             [
                 "Crowl, Louvar, Chemical Process Safety, chapter 7, by way of a teaching module",
                 "Ideal gas, mixed at each cycle",
+                "20 ppm of oxygen in the gas where its sheet says nothing: ours",
             ],
             Checks = ["OX-05", "OX-07", "OX-08", "OX-21", "OX-22"],
             Plot = new Plot("pressure-high", "cycles", 30, 300),

@@ -28,6 +28,7 @@ internal static class PurgeBySweep
             Sources =
             [
                 "Crowl, Louvar, Chemical Process Safety, chapter 7, by way of a teaching module",
+                "2 % of a tank not filled with water: ours, measure it",
                 "a real sweep lies between one volume and worse than mixed: common practice, no source",
             ],
             Checks = ["OX-06", "OX-24"],

@@ -6,6 +6,11 @@ namespace BrewFloor.Brewing.Calculators;
 
 internal static class TimeToCrash
 {
+    // Of a jacket that nobody measured, W/(m² K): common practice, no source.
+    private const double ULow = 80;
+
+    private const double UHigh = 250;
+
     public static Calculator Question { get; } =
         new("crash-time", Subject.Heat)
         {
@@ -53,11 +58,22 @@ internal static class TimeToCrash
                 from byChiller in crash.TimeBy(given.Power("chiller"), given.Power("gains"))
                 select new Answer(
                     new Result("time-in-all", Figure.Of(byJacket > byChiller ? byJacket : byChiller)),
-                    new Result("time-by-jacket", Figure.Of(byJacket)),
+                    given.IsAssumed("u-value")
+                        ? new Result(
+                            "time-by-jacket",
+                            Figure.Of(byJacket),
+                            At(byJacket, given, UHigh),
+                            At(byJacket, given, ULow)
+                        )
+                        : new Result("time-by-jacket", Figure.Of(byJacket)),
                     new Result("time-by-chiller", Figure.Of(byChiller)),
                     new Result("heat-in-all", Figure.Of(load))
                 )
                     .Finding("jacket-decides", Weight.Plain, byJacket > byChiller)
                     .Finding("chiller-decides", Weight.Plain, byJacket <= byChiller),
         };
+
+    // The time goes with one over U.
+    private static Figure At(Duration byJacket, Given given, double u) =>
+        Figure.Of(Duration.FromHours(byJacket.Hours * given.Number("u-value") / u));
 }

@@ -32,7 +32,7 @@ internal static class WhenBeerFreezes
                 select new Answer(
                     new Result("freezes-at", Figure.Of(freezes)),
                     new Result("lowest-set-point", Figure.Of(freezes + TemperatureDelta.FromKelvins(Margin))),
-                    new Result("alcohol", Figure.Of(reached.AlcoholByVolume))
+                    new Result("alcohol", Figure.Alcohol(reached.AlcoholByVolume))
                 ),
         };
 }

@@ -26,7 +26,7 @@ public sealed record CurveFit(FermentationCurve Curve, double SquaredRest, Curve
 
     /// <summary>Through a finished batch.</summary>
     /// <param name="readings">Five at least, in any order, that fall by 0.5 °P at least.</param>
-    /// <returns>Refused otherwise, and where no curve is found (<c>no-curve</c>).</returns>
+    /// <returns>Refused otherwise, and where no curve that falls is found (<c>no-curve</c>).</returns>
     public static Outcome<CurveFit> Through(IReadOnlyList<GravityReading> readings)
     {
         if (readings.Count < 5)
@@ -46,7 +46,7 @@ public sealed record CurveFit(FermentationCurve Curve, double SquaredRest, Curve
         double[] p = [y.Max(), y.Min(), 8 / Math.Max(1, t.Max()), Math.Max(1, half)];
         var rest = Descend(t, y, p);
         var precision = Cholesky.Of(Slope(t, y, p).Curvature);
-        if (precision is null || !(p[2] > 0))
+        if (precision is null || !(p[2] > 0) || p[0] <= p[1])
         {
             return new Refusal("no-curve", "readings", "", "");
         }

@@ -44,7 +44,7 @@ public static class FermentationHeat
 
     /// <summary>How much warmer a batch would get if nothing cooled it.</summary>
     /// <param name="fermented">What the wort became.</param>
-    /// <param name="heat">Specific heat of wort, 3.5 to 4.3 kJ/(kg K): 4.0 is usual.</param>
+    /// <param name="heat">Specific heat of wort, 3 to 4.3 kJ/(kg K): 4.0 is usual.</param>
     /// <returns>In K; refused outside, and for no wort.</returns>
     public static Outcome<TemperatureDelta> Warming(Fermented fermented, SpecificEntropy heat) =>
         (SpecificHeat.RefusalOf(heat) ?? Accepted.Between(0.001, 1e7, fermented.Wort.Kilograms, "wort", "kg"))

@@ -15,6 +15,8 @@ public static class DissolvedOxygen
 {
     private const double LessPerPlato = 0.0189;
 
+    private const double OneAtmosphere = 1.01325; // bar
+
     private const double ShareInMoistAir = 0.20946;
 
     /// <summary>In water or beer, mg/L.</summary>
@@ -40,7 +42,7 @@ public static class DissolvedOxygen
         return outside is null
             ? MassConcentration.FromMilligramsPerLiter(
                 InMoistAir(temperature.Kelvins)
-                    * ((absolute.Bars - vapour) / (1.01325 - vapour))
+                    * ((absolute.Bars - vapour) / (OneAtmosphere - vapour))
                     * (oxygen.DecimalFractions / ShareInMoistAir)
             )
             : outside;
@@ -51,15 +53,18 @@ public static class DissolvedOxygen
     /// <param name="wort">0 to 25 °P; published at 15.</param>
     /// <returns>Refused outside.</returns>
     public static Outcome<MassConcentration> InWort(Temperature temperature, DegreesPlato wort) =>
-        (
-            Accepted.Between(0, 40, temperature.DegreesCelsius, "temperature", "°C")
-            ?? Accepted.Between(0, 25, wort.Value, "original-extract", "°P")
-        )
-            is { } refusal
+        InWort(temperature, wort, Pressure.FromBars(OneAtmosphere));
+
+    /// <summary>In wort under the air of a place, mg/L.</summary>
+    /// <param name="temperature">0 to 40 °C; published at 10 and 20.</param>
+    /// <param name="wort">0 to 25 °P; published at 15.</param>
+    /// <param name="air">Its pressure, from the vapour's own to 1,000 kPa absolute.</param>
+    /// <returns>Refused outside.</returns>
+    public static Outcome<MassConcentration> InWort(Temperature temperature, DegreesPlato wort, Pressure air) =>
+        Accepted.Between(0, 25, wort.Value, "original-extract", "°P") is { } refusal
             ? refusal
-            : MassConcentration.FromMilligramsPerLiter(
-                InMoistAir(temperature.Kelvins) * (1 - (LessPerPlato * wort.Value))
-            );
+            : InWater(temperature, air, VolumeConcentration.FromDecimalFractions(ShareInMoistAir))
+                .Select(water => water * (1 - (LessPerPlato * wort.Value)));
 
     private static double InMoistAir(double t) =>
         Math.Exp(

@@ -32,13 +32,13 @@ public static class YeastKeeping
     /// <summary>pH of an acid wash with phosphoric acid: 2.1 (Simpson, Hammond 1989; check YE-08).</summary>
     public const double AcidWashPh = 2.1;
 
-    /// <summary>pH with sulphuric acid: 2.0 (the same; check YE-08).</summary>
+    /// <summary>pH with sulphuric acid: 2.0 (the same; no check).</summary>
     public const double AcidWashSulphuricPh = 2.0;
 
     /// <summary>Yeast is never warmer than this in an acid wash, 5 °C (the same).</summary>
     public static Temperature AcidWashWarmest => Temperature.FromDegreesCelsius(5);
 
-    /// <summary>Generations one brewery got from a yeast, by its wort (Stewart 2015; check YE-22).</summary>
+    /// <summary>Generations that a yeast was good for, by its wort; of 12 °P more than that (Stewart 2015; check YE-22).</summary>
     public static IReadOnlyList<(DegreesPlato Wort, int Generations)> GenerationsByWort { get; } =
     [(new(12), 20), (new(14), 16), (new(16), 12), (new(18), 8)];
 

@@ -11,7 +11,7 @@ namespace BrewFloor.Domain.Tanks;
 /// <summary>What speaks against cooling beer: the vacuum in a shut tank, and ice.</summary>
 public static class Crash
 {
-    /// <summary>Common practice, no source: a jacket is colder than the beer, and ice begins at the wall.</summary>
+    /// <summary>Ours: a jacket is colder than the beer, and ice begins at the wall.</summary>
     private const double KelvinAboveIce = 1.5;
 
     /// <summary>The freezing rule's constant alone: beer of no alcohol and no extract (see <see cref="BeerFreezing"/>).</summary>

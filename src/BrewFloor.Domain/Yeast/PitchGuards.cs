@@ -56,8 +56,8 @@ internal static class PitchGuards
 
     /// <summary>A count since makes up for all three: it says what the storing and the beer did.</summary>
     /// <remarks>
-    /// Beyond 4 days, above 5 °C or out of beer above 8 % v/v: measure before pitching. Days and degrees: McCaig and Bendiak 1985
-    /// (MBAA Tech. Q., abstract); the alcohol: common practice, no source.
+    /// Beyond 4 days (a current textbook chapter), above 5 °C or out of beer above 8 % v/v (both ours, from the spread of McCaig
+    /// and Bendiak 1985): measure before pitching. As <see cref="Brewing.Yeast.YeastKeeping"/> has it.
     /// </remarks>
     private static IEnumerable<Objection> AsksForACount(
         (Culture Thing, CultureState State) jar,

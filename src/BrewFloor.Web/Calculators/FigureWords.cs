@@ -51,7 +51,7 @@ internal static class FigureWords
 
     /// <summary>The number alone, in a unit.</summary>
     public static string Number(Figure figure, MeasureUnit unit, Figures figures) =>
-        Number(figure.In(unit), FormatOf(unit), figures);
+        Number(figure.In(unit), figure.Measure == Measure.Alcohol ? "0.0" : FormatOf(unit), figures);
 
     /// <summary>How a field's start value is typed: never rounded away, with a point or comma as the reader's.</summary>
     public static string Typed(Figure figure, MeasureUnit unit, Figures figures) =>

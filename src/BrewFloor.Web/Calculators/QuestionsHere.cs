@@ -1,6 +1,7 @@
 using BrewFloor.Brewing.Calculators;
 using BrewFloor.Brewing.Tanks;
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Tanks;
 using BrewFloor.Web.Shell;
 using BrewFloor.Web.Tanks;
 using Microsoft.AspNetCore.WebUtilities;
@@ -60,7 +61,8 @@ internal static class QuestionsHere
             To("sealed-crash")
                 .Known("beer", Litres(bay))
                 .Known("headspace", Headspace(bay))
-                .Known("temperature", Celsius(bay)),
+                .Known("temperature", Celsius(bay))
+                .Known("pressure-gauge", bay.State.PressureNow()?.Kilopascals),
             Alcohol(batch),
             To("kegs").Known("beer", Litres(bay)).Known("temperature", Celsius(bay)),
         ];

@@ -48,6 +48,42 @@ public class CalculatorTests
         Assert.True(answer.Results[0].Low!.Value.Value < answer.Results[0].Value.Value);
     }
 
+    [Theory] // 2.5 vol at 4 °C hold 0.815 bar: check TR-02
+    [InlineData(92, null)]
+    [InlineData(90, "near-rating")] // 90 % of it, common practice
+    [InlineData(81, "over-rating")]
+    public void A_pressure_is_held_against_what_the_tank_bears(double rating, string? finding) =>
+        Assert.Equal(
+            finding,
+            Ask("pressure", ("carbonation", 2.5), ("temperature", 4), ("rating", rating))
+                .Findings.SingleOrDefault()
+                ?.Code
+        );
+
+    [Theory] // 54 FR 2332, HSE EH40, ACGIH, NIOSH: check CI-06
+    [InlineData(4999, null)]
+    [InlineData(5001, "room-over-limit")]
+    [InlineData(15_001, "room-over-quarter-hour")]
+    [InlineData(30_001, "room-over-short-term")]
+    [InlineData(40_001, "room-deadly")]
+    [InlineData(2_000_000, "room-deadly")] // more gas than room
+    public void A_room_is_held_against_every_limit(double ppm, string? finding)
+    {
+        var kilograms = ppm / 1e6 * 60 * 44.0095 / (24.055 * (273.15 + 18) / 293.15); // into 60 m³ at 18 °C
+
+        var answer = Ask("room", ("released", kilograms), ("room-size", 60), ("temperature", 18), ("outside", 0));
+
+        Assert.Equal(finding, answer.Findings.SingleOrDefault()?.Code);
+    }
+
+    [Fact] // 0.04 vol or 3 %: one standard error of our fit to the printed chart
+    public void Gas_in_beer_is_told_within_three_percent()
+    {
+        var gas = Ask("carbonation", ("temperature", 4), ("pressure-gauge", 100)).Results[0];
+
+        Assert.Equal((0.97, 1.03), (gas.Low!.Value.Value / gas.Value.Value, gas.High!.Value.Value / gas.Value.Value));
+    }
+
     [Fact]
     public void Additions_of_nothing_leave_the_gravity_and_sugar_raises_it()
     {

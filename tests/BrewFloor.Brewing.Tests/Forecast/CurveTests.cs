@@ -67,6 +67,17 @@ public class CurveTests
         check.Agrees(Parameters(CurveFit.Through(Readings(check)).Value));
 
     [Fact]
+    public void Readings_that_rise_are_no_fermentation()
+    {
+        double[] rising = [2.5, 2.9, 3.6, 5.4, 8.2, 10.4, 11.5, 11.8];
+
+        Assert.Equal(
+            "no-curve",
+            CurveFit.Through([.. rising.Select((extract, i) => Reading(12 * i, extract))]).Refusal?.Code
+        );
+    }
+
+    [Fact]
     public void Readings_from_a_curve_give_that_curve_back() =>
         Gen.Select(Gen.Double[10, 18], Gen.Double[1, 4], Gen.Double[0.03, 0.15], Gen.Double[25, 80])
             .Sample(

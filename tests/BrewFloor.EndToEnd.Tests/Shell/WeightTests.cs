@@ -51,12 +51,16 @@ public sealed class WeightTests(DemoApp demo) : IClassFixture<DemoApp>
         await phone.ShotAsync("floor-phone", whole: false);
         await phone.OpenAsync("/tanks/K1");
         await phone.ShotAsync("tank-phone", whole: false);
+        await phone.Page.ClickAsync("main [href^='batches/']");
+        await phone.ShotAsync("batch-phone", whole: false);
+        await phone.OpenAsync("/calculators/spunding");
+        await phone.ShotAsync("calculator-phone", whole: false);
         await using var desk = await demo.VisitAsync(Screen.Desk);
         await desk.OpenAsync("/");
         await desk.ShotAsync("floor-desk", whole: false);
 
         Assert.All(
-            ["floor-phone", "tank-phone", "floor-desk"],
+            ["floor-phone", "tank-phone", "batch-phone", "calculator-phone", "floor-desk"],
             name => Assert.True(new FileInfo(Path.Combine(Shots.Folder, name + ".png")).Length > 10_000)
         );
     }
