@@ -16,17 +16,19 @@ public static class ReadyToFill
     /// <param name="rules">Of the house.</param>
     /// <param name="at">When it runs in.</param>
     /// <param name="volume">In L, how much; for the pressure it would make in a shut tank.</param>
+    /// <param name="brings">Allergens that run in with it: the same on the walls harms nobody more.</param>
     public static IEnumerable<Objection> Objections(
         Tank tank,
         TankState state,
         HouseRules rules,
         DateTimeOffset at,
-        Volume volume
+        Volume volume,
+        params IEnumerable<string> brings
     ) =>
         [
             .. Condition.OutOfService(tank, state),
             .. Condition.PartsOff(tank, state),
-            .. Exposed(tank, state),
+            .. Exposed(tank, state, [.. brings]),
             .. Steel(tank, state, rules, at),
             .. Sanitizing(tank, state, rules, at),
             .. VentClosed(tank, state, rules, volume),
@@ -37,9 +39,9 @@ public static class ReadyToFill
         Objections(tank, state with { Closure = Closure.Vented }, rules, at, Litres.None)
             .All(objection => objection.Level is Log.Level.Caution);
 
-    private static IEnumerable<Objection> Exposed(Tank tank, TankState state)
+    private static IEnumerable<Objection> Exposed(Tank tank, TankState state, string[] brings)
     {
-        foreach (var exposure in state.ExposedTo.Where(exposure => !tank.IsClearOf(exposure)))
+        foreach (var exposure in state.ExposedTo.Where(exposure => !tank.IsClearOf(exposure) && !IsBrought(exposure)))
         {
             Number[] numbers = [new("tank", tank.Code), new("since", exposure.Moment.At)];
             yield return exposure switch
@@ -49,6 +51,10 @@ public static class ReadyToFill
                 _ => Objection.Stop("exposed-allergen", [.. numbers, new("what", exposure.What)]),
             };
         }
+
+        bool IsBrought(Exposure exposure) =>
+            exposure is { Kind: ExposureKind.Allergen, What: not "" }
+            && brings.Contains(exposure.What, StringComparer.OrdinalIgnoreCase);
     }
 
     private static IEnumerable<Objection> Steel(Tank tank, TankState state, HouseRules rules, DateTimeOffset at)

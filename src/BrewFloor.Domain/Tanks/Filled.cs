@@ -42,10 +42,13 @@ public sealed record Filled(Guid TankId, Guid BatchId, Volume Volume) : LogEntry
             .. Gravity?.Unreadable() ?? [],
             .. Beer.IsGone(BatchId, before),
             .. Taken(tank, state),
-            .. state.HoldsBeer ? [] : ReadyToFill.Objections(tank, state, before.Rules, At, Volume),
+            .. state.HoldsBeer ? [] : ReadyToFill.Objections(tank, state, before.Rules, At, Volume, Brings(before)),
             .. Fit.Objections(tank, Volume),
         ];
     }
+
+    private IEnumerable<string> Brings(Floor before) =>
+        [.. NewBatch?.Allergens ?? [], .. before.Batch(BatchId).State.Allergens];
 
     private IEnumerable<Objection> Taken(Tank tank, TankState state) =>
         state.BatchId == BatchId

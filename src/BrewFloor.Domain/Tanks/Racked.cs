@@ -52,7 +52,7 @@ public sealed record Racked(Guid FromId, Guid ToId, Guid BatchId, Volume Volume,
     private IEnumerable<Objection> Receiving(Tank to, TankState state, Floor before) =>
         state.HoldsBeer
             ? ReadyToFill.VentClosed(to, state, before.Rules, Volume)
-            : ReadyToFill.Objections(to, state, before.Rules, At, Volume);
+            : ReadyToFill.Objections(to, state, before.Rules, At, Volume, before.Batch(BatchId).State.Allergens);
 
     /// <summary>All that leaves the first tank's books, in L.</summary>
     private Volume Gone => IsRest ? Books.Sum(Volume, Left) : Volume;

@@ -23,7 +23,11 @@ public sealed class AllowedForm : EntryForm
                 floor.TankId,
                 said.Text("kind"),
                 [.. said.RequiredText("codes").Split(',', StringSplitOptions.RemoveEmptyEntries)],
-                floor.Now.AddHours(24),
+                // A correction allows no longer than what it corrects.
+                floor.Corrected
+                    is Allowed old
+                    ? old.Until
+                    : (said.MomentOrNone("when") ?? floor.Now) + Allowed.Longest,
                 said.RequiredText("reason")
             )
             {

@@ -103,7 +103,6 @@ public static class TakenOver
             Closure = said.ChoiceOrNone<Closure>(In(tank, "closure")) ?? Closure.Vented,
             Gas = Gas.Unknown,
             Contents = Holding.Nothing,
-            Bath = dried is null ? null : BathKind.AcidSoak,
             DriedOn = dried,
         };
         if (beer is not null)

@@ -180,6 +180,18 @@ public class ReadyToFillTests
         );
     }
 
+    [Fact]
+    public void Wheat_after_wheat_is_no_stop_and_wheat_after_hazelnut_is()
+    {
+        var tank = After([Exposed(-20, ExposureKind.Allergen, "wheat"), .. Ready]);
+
+        Assert.Empty(ReadyToFill.Objections(K3, tank, Rules, At(9), Litres(18), "Wheat"));
+        Assert.Equal(
+            ["exposed-allergen"],
+            ReadyToFill.Objections(K3, tank, Rules, At(9), Litres(18), "hazelnut").Select(o => o.Code)
+        );
+    }
+
     private static readonly Tank Steel = K3;
 
     private static Listed<Objection> Asked(TankState state, double hour, Tank? tank = null) =>
