@@ -94,5 +94,7 @@ internal static class Counts
     private static string Cell(string text) =>
         text.Replace("+-", "±", StringComparison.Ordinal)
             .Replace("|", "\\|", StringComparison.Ordinal)
+            .Replace("*", "\\*", StringComparison.Ordinal)
+            .Replace("_", "\\_", StringComparison.Ordinal)
             .Replace("<", "&lt;", StringComparison.Ordinal);
 }

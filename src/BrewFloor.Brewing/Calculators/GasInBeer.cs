@@ -21,27 +21,7 @@ internal static class GasInBeer
                 "air = 101.325 (1 - 2.25577e-5 h)^5.25588 kPa; 1 volume is 1.9635 g/L",
             ],
             Sources = GasSources.All,
-            Checks =
-            [
-                "CO-01",
-                "CO-02",
-                "CO-03",
-                "CO-04",
-                "CO-05",
-                "CO-06",
-                "CO-07",
-                "CO-08",
-                "CO-09",
-                "CO-10",
-                "CO-11",
-                "CO-12",
-                "CO-13",
-                "CO-14",
-                "CO-15",
-                "CO-20",
-                "CO-31",
-                "CO-35",
-            ],
+            Checks = [.. GasSources.Chart, "CO-11", "CO-12", "CO-13", "CO-14", "CO-15", "CO-20", "CO-31", "CO-35"],
             Plot = new Plot("pressure-gauge", "carbonation", 0, 300),
             Compute = given =>
                 from content in Equilibrium.ContentAt(

@@ -14,6 +14,9 @@ internal static class GasSources
         "US Standard Atmosphere (the air's own pressure)",
     ];
 
+    /// <summary>The ten cells of the printed chart that the tests hold.</summary>
+    public static IReadOnlyList<string> Chart { get; } = [.. Enumerable.Range(1, 10).Select(cell => $"CO-{cell:00}")];
+
     /// <summary>A gauge within the same share of the absolute pressure.</summary>
     public static Result Gauge(string name, Pressure gauge, Length altitude)
     {

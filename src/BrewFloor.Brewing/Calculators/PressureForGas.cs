@@ -25,25 +25,7 @@ internal static class PressureForGas
                 "into headspace = gauge · headspace · M / (R T)",
             ],
             Sources = [.. GasSources.All, "Ideal gas, mass balance"],
-            Checks =
-            [
-                "CO-01",
-                "CO-02",
-                "CO-03",
-                "CO-04",
-                "CO-05",
-                "CO-06",
-                "CO-07",
-                "CO-08",
-                "CO-09",
-                "CO-10",
-                "CO-16",
-                "CO-20",
-                "CO-21",
-                "CO-32",
-                "CO-33",
-                "CO-36",
-            ],
+            Checks = [.. GasSources.Chart, "CO-16", "CO-20", "CO-21", "CO-32", "CO-33", "CO-36"],
             Plot = new Plot("temperature", "regulator", 0, 25),
             Compute = given =>
                 from plan in ForcedCarbonation.Plan(

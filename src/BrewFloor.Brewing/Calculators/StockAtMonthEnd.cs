@@ -1,10 +1,11 @@
 using BrewFloor.Brewing.Volumes;
-using UnitsNet;
 
 namespace BrewFloor.Brewing.Calculators;
 
 internal static class StockAtMonthEnd
 {
+    private const double Rounding = 0.0005; // L: sums of decimal litres are off by less
+
     public static Calculator Question { get; } =
         new("month-end", Subject.Volumes)
         {
@@ -38,8 +39,8 @@ internal static class StockAtMonthEnd
                     new Result("expected", Figure.Of(month.Expected)),
                     new Result("difference", Figure.Of(month.Difference))
                 )
-                    .Finding("more-than-booked", Weight.Plain, month.Difference > Volume.Zero)
-                    .Finding("less-than-booked", Weight.Caution, month.Difference < Volume.Zero)
+                    .Finding("more-than-booked", Weight.Plain, month.Difference.Liters > Rounding)
+                    .Finding("less-than-booked", Weight.Caution, month.Difference.Liters < -Rounding)
                     .Finding("no-tax-advice", Weight.Plain);
             },
         };

@@ -56,24 +56,35 @@ internal static class TimeToCrash
                 from load in crash.Load()
                 from byJacket in crash.TimeWith(passage, given.Temperature("coolant"))
                 from byChiller in crash.TimeBy(given.Power("chiller"), given.Power("gains"))
-                select new Answer(
-                    new Result("time-in-all", Figure.Of(byJacket > byChiller ? byJacket : byChiller)),
-                    given.IsAssumed("u-value")
-                        ? new Result(
-                            "time-by-jacket",
-                            Figure.Of(byJacket),
-                            At(byJacket, given, UHigh),
-                            At(byJacket, given, ULow)
-                        )
-                        : new Result("time-by-jacket", Figure.Of(byJacket)),
-                    new Result("time-by-chiller", Figure.Of(byChiller)),
-                    new Result("heat-in-all", Figure.Of(load))
-                )
-                    .Finding("jacket-decides", Weight.Plain, byJacket > byChiller)
-                    .Finding("chiller-decides", Weight.Plain, byJacket <= byChiller),
+                select Found(byJacket, byChiller, load, given),
         };
 
-    // The time goes with one over U.
-    private static Figure At(Duration byJacket, Given given, double u) =>
-        Figure.Of(Duration.FromHours(byJacket.Hours * given.Number("u-value") / u));
+    private static Answer Found(Duration byJacket, Duration byChiller, Energy load, Given given)
+    {
+        var (inAll, jacket) = (
+            new Result("time-in-all", Figure.Of(Longer(byJacket, byChiller))),
+            new Result("time-by-jacket", Figure.Of(byJacket))
+        );
+        if (given.IsAssumed("u-value"))
+        {
+            // The time goes with one over U.
+            var (quick, slow) = (
+                byJacket * (given.Number("u-value") / UHigh),
+                byJacket * (given.Number("u-value") / ULow)
+            );
+            jacket = jacket with { Low = Figure.Of(quick), High = Figure.Of(slow) };
+            inAll = inAll with { Low = Figure.Of(Longer(quick, byChiller)), High = Figure.Of(Longer(slow, byChiller)) };
+        }
+
+        return new Answer(
+            inAll,
+            jacket,
+            new Result("time-by-chiller", Figure.Of(byChiller)),
+            new Result("heat-in-all", Figure.Of(load))
+        )
+            .Finding("jacket-decides", Weight.Plain, byJacket > byChiller)
+            .Finding("chiller-decides", Weight.Plain, byJacket <= byChiller);
+    }
+
+    private static Duration Longer(Duration one, Duration other) => one > other ? one : other;
 }

@@ -66,7 +66,7 @@ public sealed record BatchTakenOver(Guid TankId, NewBatch NewBatch) : LogEntry
     public override TankState Change(TankState tank, Listed<HandedOver> handed) =>
         tank.FilledWith(BatchId, Volume, FilledThen).Met(NewBatch.Carries, BatchId, Moment.Of(this)) with
         {
-            Gas = PitchedAt is null ? tank.Gas : Gas.CarbonDioxide, // yeast has made it
+            Gas = PitchedThen is null ? tank.Gas : Gas.CarbonDioxide, // yeast has made it
         };
 
     public override BatchState Change(BatchState batch, Listed<HandedOver> handed) =>
@@ -84,8 +84,8 @@ public sealed record BatchTakenOver(Guid TankId, NewBatch NewBatch) : LogEntry
                 : [],
         };
 
-    // Who knows the generation knows that yeast went in, at the earliest with the wort.
-    private DateTimeOffset? PitchedThen => PitchedAt ?? (Generation is null ? null : FilledThen.At);
+    // Who knows the generation and when it was filled knows about when the yeast went in.
+    private DateTimeOffset? PitchedThen => PitchedAt ?? (Generation is null ? null : FilledAt);
 
     private Moment FilledThen => new(FilledAt ?? At, Id);
 }

@@ -5,6 +5,11 @@ namespace BrewFloor.Domain.Batches;
 /// <summary>Objections that every entry about beer in a tank shares.</summary>
 public static class Beer
 {
+    /// <summary>What is done to a tank, and to the beer in it where that is said.</summary>
+    /// <remarks>The beer only learns of it: one that isn't in the tank any more, or not yet, is no reason to refuse.</remarks>
+    public static IEnumerable<Subject> About(Guid tankId, Guid? batchId) =>
+        batchId is { } batch ? [Subject.Tank(tankId), Subject.Batch(batch)] : [Subject.Tank(tankId)];
+
     /// <summary>Impossible: the account of the batch is closed, no tank holds any of it.</summary>
     public static IEnumerable<Objection> IsGone(Guid batchId, Floor before)
     {

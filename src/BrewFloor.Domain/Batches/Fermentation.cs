@@ -42,13 +42,13 @@ public static class Fermentation
         return EndOf(batch, limit, rules);
     }
 
-    /// <summary>The reading by which it was known to be stable, at whatever gravity, since when no other said otherwise.</summary>
-    public static Moment? StableAt(this BatchState batch, HouseRules rules) => EndOf(batch, Anything, rules);
-
     /// <summary>The same of the beer in one tank.</summary>
     /// <inheritdoc cref="FinishedAt(BatchState, Batch, HouseRules)"/>
     public static Moment? FinishedAt(this BatchState batch, Guid tankId, Batch thing, HouseRules rules) =>
         thing.LimitOfAttenuation is { } limit ? FinishedAt(batch.ReadingsOf(tankId), limit, rules) : null;
+
+    /// <summary>The reading by which it was known to be stable, at whatever gravity, since when no other said otherwise.</summary>
+    public static Moment? StableAt(this BatchState batch, HouseRules rules) => EndOf(batch, Anything, rules);
 
     /// <summary>
     /// Fell more than 1 °P in the 24 h before its last reading, or nothing was read in the last 24 h and the first yeast

@@ -22,7 +22,7 @@ internal static class Gravities
             }
             : batch;
 
-    /// <summary>Without the reading of the older half that its neighbours stand in for best; the first one stays.</summary>
+    /// <summary>Without the reading of the older half that its neighbours of the same tank stand in for best; the first stays.</summary>
     private static Listed<GravityFact> Thinned(Listed<GravityFact> readings)
     {
         if (readings.Count <= Kept)
@@ -30,10 +30,16 @@ internal static class Gravities
             return readings;
         }
 
-        var spare = Enumerable
-            .Range(1, (readings.Count / 2) - 1)
-            .MinBy(i => readings[i + 1].Moment.At - readings[i - 1].Moment.At);
+        var spare = Enumerable.Range(1, (readings.Count / 2) - 1).MinBy(i => GapWithout(readings, i));
         return [.. readings.Where((_, i) => i != spare)];
+    }
+
+    private static TimeSpan GapWithout(Listed<GravityFact> readings, int at)
+    {
+        var tank = readings[at].TankId;
+        var before = readings.Take(at).LastOrDefault(one => one.TankId == tank);
+        var after = readings.Skip(at + 1).FirstOrDefault(one => one.TankId == tank);
+        return before == default || after == default ? TimeSpan.MaxValue : after.Moment.At - before.Moment.At;
     }
 
     /// <summary>Original gravity after wort of <paramref name="gravity"/> came to what was filled in before.</summary>

@@ -14,22 +14,24 @@ namespace BrewFloor.Domain.Batches;
 /// <param name="Warm">The warmest it was read since the yeast went in, °C, or the usual one of its kind.</param>
 public sealed record ValvePlan(SpecificGravity CloseAt, Pressure Gauge, CarbonDioxideContent Wanted, Temperature Warm)
 {
-    private const double Most = 200; // %, the widest headspace the formula is made for
+    /// <summary>
+    /// When it is expected to stand there; null where hops went in or it lies in several tanks, so that only its readings say.
+    /// </summary>
+    public BatchForecast? Forecast { get; init; }
 
-    /// <summary>For the beer in one tank.</summary>
-    /// <param name="end">Where it will end, °P: from its forecast.</param>
+    /// <summary>For the beer in one tank, by its own readings and plan, so that job, page and programs say the same.</summary>
     /// <returns>
     /// Refused: <c>no-gas-wanted</c>, <c>no-pressure-limit</c> (no rating, or no relief valve with its setting),
     /// <c>volume-unknown</c>, <c>gas-not-held</c> (the tank can't hold so much that warm, or the beer holds it already; the
-    /// range says what it can), and what <see cref="Spunding.Plan"/> refuses.
+    /// range says what it can), what <see cref="Forecasting"/> refuses, and what <see cref="Spunding.Plan"/> does.
     /// </returns>
     public static Outcome<ValvePlan> For(
         BatchState batch,
         Batch thing,
         InTank beer,
         Tank tank,
-        DegreesPlato end,
-        HouseRules rules
+        HouseRules rules,
+        DateTimeOffset now
     )
     {
         if (thing.CarbonDioxideWanted is not { } wanted)
@@ -47,10 +49,15 @@ public sealed record ValvePlan(SpecificGravity CloseAt, Pressure Gauge, CarbonDi
             return No("volume-unknown");
         }
 
+        var forecast = batch.ForecastOf(thing, [], rules, now);
+        if (EndOf(forecast, thing) is not { } end)
+        {
+            return forecast.Refusal!;
+        }
+
         var warm = Temperature.FromDegreesCelsius(batch.WarmestOf(thing));
-        var free = 100 * (tank.Total.Liters - volume.Liters) / volume.Liters;
-        SpundingWish wish = new(wanted, warm, end, Ratio.FromPercent(Math.Clamp(free, 0, Most)), rules.Altitude);
-        var planned = Spunding.Plan(wish, limit);
+        var free = Ratio.FromPercent(Math.Max(0, 100 * (tank.Total.Liters - volume.Liters) / volume.Liters));
+        var planned = Spunding.Plan(new(wanted, warm, end, free, rules.Altitude), limit);
         return planned is { Refusal: { What: "carbonation" } beyond }
             ? beyond with
             {
@@ -58,8 +65,18 @@ public sealed record ValvePlan(SpecificGravity CloseAt, Pressure Gauge, CarbonDi
             }
             : from plan in planned
             from closeAt in plan.CloseAt.ToGravity()
-            select new ValvePlan(closeAt, plan.Gauge, wanted, warm);
+            select new ValvePlan(closeAt, plan.Gauge, wanted, warm)
+            {
+                Forecast = forecast.IsDone ? forecast.Value : null,
+            };
     }
+
+    /// <summary>Where a forecast sees it end; where hops or a second tank broke it, its limit of attenuation.</summary>
+    private static DegreesPlato? EndOf(Outcome<BatchForecast> forecast, Batch thing) =>
+        forecast.Gives(out var foretold) ? foretold.Outlook.Final.Likely
+        : forecast.Refusal is { Code: "fall-broken" or "several-tanks" } && thing.LimitOfAttenuation is { } limit
+            ? new DegreesPlato(Strength.Plato(limit))
+        : null;
 
     private static Refusal No(string code) => new(code, "valve", "", "");
 }

@@ -59,7 +59,7 @@ public sealed record Drained(Guid TankId, Closure Held) : LogEntry
             ? Chemistry.ContactShort(
                 tank,
                 agent,
-                Duration.FromMinutes(Math.Max((At - began.At).TotalMinutes, contents.ContactSaid?.Minutes ?? 0)),
+                Duration.FromMinutes((At - began.At).TotalMinutes),
                 contents.LabelMinutes
             )
             : [];

@@ -17,7 +17,7 @@ public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry, IT
     /// <summary>In °C.</summary>
     public Temperature? Temperature { get; init; }
 
-    /// <summary>In minutes.</summary>
+    /// <summary>In minutes, as meant: how long it was in is from here to when it is drained.</summary>
     public Duration? Minutes { get; init; }
 
     /// <summary>The label's own least contact, in minutes; it comes before the family's.</summary>
@@ -58,12 +58,7 @@ public sealed record Sanitized(Guid TankId, Agent Agent, Way How) : LogEntry, IT
             : onWalls.Wetted(this).WithSoil(SoilUnder(tank), this) with
             {
                 SanitizerIn = Moment.Of(this),
-                Contents = new(Holding.Sanitizer, Moment.Of(this))
-                {
-                    Agent = Agent,
-                    LabelMinutes = LabelMinutes,
-                    ContactSaid = Minutes,
-                },
+                Contents = new(Holding.Sanitizer, Moment.Of(this)) { Agent = Agent, LabelMinutes = LabelMinutes },
             };
     }
 

@@ -11,8 +11,8 @@ namespace BrewFloor.Domain.Jobs;
 /// set. Only in a vessel that may bear the pressure.
 /// </summary>
 /// <remarks>
-/// By the batch's own forecast, so it moves with every reading. A tank that was shut since the yeast went in needs nothing:
-/// its valve holds the pressure.
+/// By the batch's own forecast, so it moves with every reading; where hops or a second tank broke that, by the readings alone. A
+/// tank that was shut since the yeast went in needs nothing: its valve holds the pressure.
 /// </remarks>
 public static class CloseValve
 {
@@ -31,48 +31,63 @@ public static class CloseValve
         if (
             batch.CarbonDioxideWanted is null
             || beer.ShutIn is not null
-            || !state.ForecastOf(batch, [], rules, now).Gives(out var forecast)
-            || !ValvePlan.For(state, batch, beer, tank, forecast.Outlook.Final.Likely, rules).Gives(out var plan)
-            || DueAt(forecast, plan) is not { } due
+            || state.Pitches is not [var pitch, ..]
+            || !ValvePlan.For(state, batch, beer, tank, rules, now).Gives(out var plan)
         )
         {
             yield break;
         }
 
-        var cause = beer.Since.At > forecast.Pitched ? beer.Since : state.Pitches[0].Moment;
+        var last = state.ReadingsOf(tank.Id).LastOrDefault(read => read.Moment.At >= pitch.Moment.At);
+        if (DueAt(plan, last, rules) is not { } due)
+        {
+            yield break;
+        }
+
         yield return new(
             Rule,
             state.Subject,
-            cause.Entry,
+            (beer.Since.At > pitch.Moment.At ? beer.Since : pitch.Moment).Entry,
             due,
             due + rules.CloseValveOverdue,
-            [
-                new("variant", forecast.Readings is [] ? "unread" : "read"),
-                new("wanted", plan.Wanted),
-                new("close", plan.CloseAt),
-                new("pressure", plan.Gauge),
-                .. forecast.Readings is [.., var last]
-                    ? new Number[] { new("gravity", last.Gravity), new("since", last.Moment.At) }
-                    : [],
-            ]
+            Because(plan, last)
         )
         {
             TankId = tank.Id,
         };
     }
 
-    // From the reading that was low enough; else when the forecast expects it, never before what was read last.
-    private static DateTimeOffset? DueAt(BatchForecast forecast, ValvePlan plan)
+    private static Listed<Number> Because(ValvePlan plan, GravityFact last) =>
+        [
+            new(
+                "variant",
+                last == default ? "unread"
+                    : plan.Forecast is null ? "by-readings"
+                    : "read"
+            ),
+            new("wanted", plan.Wanted),
+            new("close", plan.CloseAt),
+            new("pressure", plan.Gauge),
+            .. last == default ? [] : new Number[] { new("gravity", last.Gravity), new("since", last.Moment.At) },
+        ];
+
+    // From the reading that was low enough; else when the forecast expects it, never before what was read last; without one,
+    // when the next reading is due.
+    private static DateTimeOffset? DueAt(ValvePlan plan, GravityFact last, HouseRules rules)
     {
-        var last = forecast.Readings is [.., var read] ? read : default(GravityFact?);
-        if (last is { } low && low.Gravity <= plan.CloseAt)
+        if (last != default && last.Gravity <= plan.CloseAt)
         {
-            return low.Moment.At;
+            return last.Moment.At;
+        }
+
+        if (plan.Forecast is not { } forecast)
+        {
+            return last == default ? null : last.Moment.At + rules.GravityEvery;
         }
 
         var extract = new DegreesPlato(Strength.Plato(plan.CloseAt));
         return forecast.At(forecast.Outlook.TimeTo(extract).Value.Likely) is not { } expected ? null
-            : last is { } high && high.Moment.At > expected ? high.Moment.At
+            : last != default && last.Moment.At > expected ? last.Moment.At
             : expected;
     }
 }

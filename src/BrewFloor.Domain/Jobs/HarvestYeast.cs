@@ -19,7 +19,11 @@ public static class HarvestYeast
                 finished.Entry,
                 finished.At,
                 finished.At + rules.HarvestWindow,
-                [new("finished", finished.At), new("window", rules.HarvestWindow)]
+                [
+                    new("variant", state.FinishedAt(batch, rules) is null ? "still" : "finished"),
+                    new("finished", finished.At),
+                    new("window", rules.HarvestWindow),
+                ]
             )
             {
                 TankId = state.InTanks[0].TankId,
@@ -32,8 +36,20 @@ public static class HarvestYeast
     /// the gravity standing still is the end; beer that was crashed ferments no further, whatever it stands at.
     /// </summary>
     internal static Moment? BeginsAt(Batch batch, BatchState state, HouseRules rules) =>
-        !batch.HarvestPlanned || state.Harvests is not [] || state.InTanks is [] ? null
+        batch.HarvestPlanned && state.Harvests is [] && state.InTanks is not []
+            ? StandsStillAt(batch, state, rules)
+            : null;
+
+    /// <summary>When it was known to ferment no further; null before, and for wort that no yeast has been in.</summary>
+    internal static Moment? StandsStillAt(Batch batch, BatchState state, HouseRules rules) =>
+        state.Pitches is [] && !state.IsTakenOver ? null
         : state.FinishedAt(batch, rules) is { } finished ? finished
-        : batch.LimitOfAttenuation is null && state.StableAt(rules) is { } stable ? stable
+        : batch.LimitOfAttenuation is null && HasFallen(state, rules) && state.StableAt(rules) is { } stable ? stable
         : state.Cold;
+
+    // Two equal readings before it begins are no end.
+    private static bool HasFallen(BatchState state, HouseRules rules) =>
+        state.IsTakenOver
+        || state is { OriginalGravity: { } original, Gravities: [.., var last] }
+            && Strength.Plato(original) - Strength.Plato(last.Gravity) > rules.StablePlato;
 }

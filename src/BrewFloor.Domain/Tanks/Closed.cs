@@ -13,18 +13,12 @@ public sealed record Closed(Guid TankId) : LogEntry
     /// <summary>The batch in the tank, so that it knows whether it keeps its gas.</summary>
     public Guid? BatchId { get; init; }
 
-    public override IEnumerable<Subject> Subjects =>
-        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
+    public override IEnumerable<Subject> Subjects => Beer.About(TankId, BatchId);
 
     public override IEnumerable<Objection> Objections(Floor before)
     {
         var (tank, state) = before.Tank(TankId);
-        var beer = BatchId is { } batch ? Beer.NotIn(TankId, batch, before) : [];
-        return beer.Concat(Against(tank, state, before));
-    }
-
-    private IEnumerable<Objection> Against(Tank tank, TankState state, Floor before) =>
-        Closure switch
+        return Closure switch
         {
             Closure.Open => [Objection.Impossible("closed-as-open", new Number("tank", tank.Code))],
             Closure.Vented => [],
@@ -34,6 +28,7 @@ public sealed record Closed(Guid TankId) : LogEntry
                 .. Heat.Shutting(tank, state),
             ],
         };
+    }
 
     // Beer behind a shut vent can ferment or warm: nobody at the tank can rule it out.
     private bool CanBuildPressure(TankState state) => Closure is Closure.Sealed || state.HoldsBeer;

@@ -11,8 +11,8 @@ internal static class Contained
     /// <summary>More times than any house rule asks for: which of them matter is decided when read.</summary>
     private const int FillingsKept = 100;
 
-    /// <summary>From here on a liquid is hot: shut in, it pulls a vacuum worth naming (common practice, no source).</summary>
-    internal static readonly Temperature Hot = Temperature.FromDegreesCelsius(30);
+    // Ours: wort that warm scalds and pulls a tank in when it cools shut. Below it, the warmest fermentations are no hot step.
+    private static readonly Temperature HotWort = Temperature.FromDegreesCelsius(60);
 
     /// <summary>Wort or beer ran into the tank; gas and closure stay as they were.</summary>
     /// <param name="warm">What came in, °C; null: nobody read it, and what was read before told of something else.</param>
@@ -41,7 +41,7 @@ internal static class Contained
                     ? [.. tank.FilledSinceDried, moment.At]
                     : tank.FilledSinceDried,
             Temperature = warm is { } read ? new(read, moment) : null,
-            Hot = warm > Hot ? moment : null,
+            Hot = warm >= HotWort ? moment : null,
             IsPressureInDoubt = tank.IsPressureInDoubt || tank.IsShut,
             LastFilled = moment,
         };

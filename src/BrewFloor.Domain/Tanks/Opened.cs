@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 
 namespace BrewFloor.Domain.Tanks;
@@ -8,7 +9,10 @@ public sealed record Opened(Guid TankId) : LogEntry
     /// <summary>What was opened.</summary>
     public string? What { get; init; }
 
-    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+    /// <summary>The batch in the tank, so that it knows it loses its gas.</summary>
+    public Guid? BatchId { get; init; }
+
+    public override IEnumerable<Subject> Subjects => Beer.About(TankId, BatchId);
 
     public override IEnumerable<Objection> Objections(Floor before)
     {
@@ -17,4 +21,6 @@ public sealed record Opened(Guid TankId) : LogEntry
     }
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) => tank.OpenedBy(this);
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) => batch.ShutIn(TankId, by: null);
 }

@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Log;
 
 namespace BrewFloor.Domain.Tanks;
@@ -8,7 +9,10 @@ public sealed record PartsTakenOff(Guid TankId, string Parts) : LogEntry
     /// <summary>The ports with nothing on them now, by number; empty: not said.</summary>
     public Listed<int> Ports { get; init; }
 
-    public override IEnumerable<Subject> Subjects => [Subject.Tank(TankId)];
+    /// <summary>The batch in the tank, so that it knows it loses its gas.</summary>
+    public Guid? BatchId { get; init; }
+
+    public override IEnumerable<Subject> Subjects => Beer.About(TankId, BatchId);
 
     public override IEnumerable<Objection> Objections(Floor before)
     {
@@ -22,4 +26,6 @@ public sealed record PartsTakenOff(Guid TankId, string Parts) : LogEntry
             PartsOff = Moment.Of(this),
             Refitted = null,
         };
+
+    public override BatchState Change(BatchState batch, Listed<HandedOver> handed) => batch.ShutIn(TankId, by: null);
 }

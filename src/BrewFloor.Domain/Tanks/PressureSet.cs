@@ -13,15 +13,13 @@ public sealed record PressureSet(Guid TankId, Pressure Pressure) : LogEntry
 
     public override Nature Nature => Nature.Told;
 
-    public override IEnumerable<Subject> Subjects =>
-        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
+    public override IEnumerable<Subject> Subjects => Beer.About(TankId, BatchId);
 
     public override IEnumerable<Objection> Objections(Floor before)
     {
         var (tank, state) = before.Tank(TankId);
         return
         [
-            .. BatchId is { } batch ? Beer.NotIn(TankId, batch, before) : [],
             .. PressureGuards.Unreadable(Pressure, lowest: Pressures.None),
             .. Pressure > Pressures.None
                 ? [.. PressureGuards.Raising(tank, state, before.Rules, At, Pressure), .. Heat.Shutting(tank, state)]

@@ -47,9 +47,6 @@ public sealed record Contents(Holding What, Moment Since)
 
     /// <summary>The label's own least contact of that agent, in minutes.</summary>
     public Duration? LabelMinutes { get; init; }
-
-    /// <summary>How long it was in, as whoever logged it says, in minutes: it may be written down afterwards.</summary>
-    public Duration? ContactSaid { get; init; }
 }
 
 /// <summary>From when a closure held; the next one ends it.</summary>

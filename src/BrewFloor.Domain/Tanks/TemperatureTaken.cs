@@ -7,6 +7,9 @@ namespace BrewFloor.Domain.Tanks;
 /// <summary>The temperature of the tank's contents was read.</summary>
 public sealed record TemperatureTaken(Guid TankId, Temperature Temperature) : LogEntry
 {
+    /// <summary>From here on a hot step no longer pulls a vacuum worth naming (common practice, no source).</summary>
+    private static readonly Temperature HotEnds = Temperature.FromDegreesCelsius(30);
+
     /// <summary>Less is within what a probe is off by (common practice, no source).</summary>
     private static readonly TemperatureDelta Warmer = TemperatureDelta.FromKelvins(1);
 
@@ -36,7 +39,7 @@ public sealed record TemperatureTaken(Guid TankId, Temperature Temperature) : Lo
         tank with
         {
             Temperature = new(Temperature, Moment.Of(this)),
-            Hot = Temperature <= Contained.Hot ? null : tank.Hot,
+            Hot = Temperature <= HotEnds ? null : tank.Hot,
             IsPressureInDoubt =
                 tank.IsPressureInDoubt
                 || (tank.IsShut && tank.Temperature is { } last && Temperature > last.Value + Warmer),

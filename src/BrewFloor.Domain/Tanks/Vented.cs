@@ -9,11 +9,9 @@ public sealed record Vented(Guid TankId) : LogEntry
     /// <summary>The batch in the tank, so that it knows it loses its gas again.</summary>
     public Guid? BatchId { get; init; }
 
-    public override IEnumerable<Subject> Subjects =>
-        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
+    public override IEnumerable<Subject> Subjects => Beer.About(TankId, BatchId);
 
-    public override IEnumerable<Objection> Objections(Floor before) =>
-        BatchId is { } batch ? Beer.NotIn(TankId, batch, before) : [];
+    public override IEnumerable<Objection> Objections(Floor before) => [];
 
     public override TankState Change(TankState tank, Listed<HandedOver> handed) => tank.VentedBy(this);
 

@@ -70,7 +70,10 @@ internal static class HarvestGuards
 
     private static IEnumerable<Objection> Late(Harvested crop, Batch batch, BatchState state, Floor before)
     {
-        if (state.FinishedAt(batch, before.Rules) is { } end && crop.At - end.At > before.Rules.HarvestWindow)
+        if (
+            HarvestYeast.StandsStillAt(batch, state, before.Rules) is { } end
+            && crop.At - end.At > before.Rules.HarvestWindow
+        )
         {
             yield return Objection.Caution(
                 "harvest-late",

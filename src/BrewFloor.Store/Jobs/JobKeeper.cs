@@ -42,6 +42,11 @@ public sealed class JobKeeper(NpgsqlDataSource database, RulesOnHand rules)
     public Task<bool> GiveBackAsync(Guid job, Guid person, CancellationToken stop) =>
         ChangeAsync(job, "taken_by = NULL, taken_at = NULL", "taken_by = $2", stop, person);
 
+    /// <summary>Whoever took it is away: it is anybody's again.</summary>
+    /// <returns>False: it is done already.</returns>
+    public Task<bool> FreeAsync(Guid job, CancellationToken stop) =>
+        ChangeAsync(job, "taken_by = NULL, taken_at = NULL", "true", stop);
+
     /// <summary>Not now, and why.</summary>
     /// <returns>False: it is done already.</returns>
     public Task<bool> PutOffAsync(Guid job, DateTimeOffset until, string reason, Guid person, CancellationToken stop)

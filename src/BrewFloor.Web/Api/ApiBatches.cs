@@ -64,9 +64,14 @@ internal static class ApiBatches
 
         var forecast = await reader.ForecastAsync(view, stop);
         var shown = ShownForecast.Of(number, forecast, view.Now, words);
-        if (forecast.Gives(out var foretold))
+        if (Forecasts.ValveOf(view) is { } valve)
         {
-            ShownForecast.AddTo(shown, foretold, foretold.ValveOf(view.Floor), asked);
+            shown["close_valve"] = ShownForecast.Of(valve, view.Floor.Batches[0].State.InTanks[0].ShutIn, words);
+        }
+
+        if (asked is { } gravity && forecast.Gives(out var foretold))
+        {
+            shown["asked"] = ShownForecast.Of(foretold, gravity);
         }
 
         return Results.Json(shown);

@@ -3,6 +3,7 @@ using BrewFloor.Brewing;
 using BrewFloor.Brewing.Extract;
 using BrewFloor.Brewing.Forecast;
 using BrewFloor.Domain.Batches;
+using BrewFloor.Domain.Log;
 using BrewFloor.Web.Batches;
 using BrewFloor.Web.Shell;
 
@@ -26,33 +27,21 @@ internal static class ShownForecast
         return shown;
     }
 
-    /// <summary>When the valve is closed, if the batch is to hold gas, and when it stands at a gravity that was asked for.</summary>
-    public static void AddTo(
-        JsonObject shown,
-        BatchForecast forecast,
-        Outcome<ValvePlan>? valve,
-        SpecificGravity? asked
-    )
-    {
-        if (valve is { IsDone: true, Value: var plan })
-        {
-            shown["close_valve"] = new JsonObject
+    /// <summary>At what gravity the valve is closed and what it is set to, and about when; or why not.</summary>
+    public static JsonObject Of(Outcome<ValvePlan> valve, Moment? shutIn, Wording words) =>
+        valve.Gives(out var plan)
+            ? new()
             {
                 ["at"] = ApiQuantities.Shown(plan.CloseAt.Value, "SG"),
                 ["gauge"] = ApiQuantities.Shown(Math.Round(plan.Gauge.Kilopascals, 1), "kPa"),
-                ["time"] = TimesTo(forecast, plan.CloseAt),
-            };
-        }
+                ["time"] = plan.Forecast is { } forecast ? TimesTo(forecast, plan.CloseAt) : null,
+                ["shut_since"] = shutIn is { } shut ? Shown.Of(shut.At) : null,
+            }
+            : new() { ["why"] = valve.Refusal!.Code, ["text"] = words.Say(valve.Refusal) };
 
-        if (asked is { } gravity)
-        {
-            shown["asked"] = new JsonObject
-            {
-                ["at"] = ApiQuantities.Shown(gravity.Value, "SG"),
-                ["time"] = TimesTo(forecast, gravity),
-            };
-        }
-    }
+    /// <summary>When it stands at a gravity that was asked for.</summary>
+    public static JsonObject Of(BatchForecast forecast, SpecificGravity asked) =>
+        new() { ["at"] = ApiQuantities.Shown(asked.Value, "SG"), ["time"] = TimesTo(forecast, asked) };
 
     private static JsonObject TimesTo(BatchForecast forecast, SpecificGravity gravity) =>
         Band(

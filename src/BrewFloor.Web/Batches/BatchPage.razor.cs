@@ -59,7 +59,7 @@ public sealed partial class BatchPage(
         _now = view.Now;
         var (thing, state) = view.Floor.Batches[0];
         _forecast = await reader.ForecastAsync(view, stop);
-        _valve = Forecast?.ValveOf(view.Floor);
+        _valve = Forecasts.ValveOf(view);
         _asked = AskedGravity.Of(
             Http.Request.Query,
             new SiteTimes(wording.Figures.Zone, _now, wording.Figures.Culture)

@@ -1,6 +1,5 @@
 using BrewFloor.Brewing;
 using BrewFloor.Domain.Batches;
-using BrewFloor.Domain.Log;
 using BrewFloor.Store.Log;
 
 namespace BrewFloor.Web.Batches;
@@ -22,20 +21,13 @@ internal static class Forecasts
         return state.ForecastOf(thing, earlier, view.Floor.Rules, view.Now);
     }
 
-    /// <summary>When the tank it ferments in is closed so that it makes its own gas; null: it lies in none.</summary>
-    /// <param name="floor">Of the batch and its tank.</param>
-    public static Outcome<ValvePlan>? ValveOf(this BatchForecast forecast, Floor floor)
+    /// <summary>When the tank it ferments in is closed so that it makes its own gas; null: it lies in none, or in several.</summary>
+    /// <param name="view">Of the batch, as <see cref="FloorReader.BatchAsync"/> gives it.</param>
+    public static Outcome<ValvePlan>? ValveOf(FloorView view)
     {
-        var (thing, state) = floor.Batches[0];
-        return state.InTanks is [var beer, ..]
-            ? ValvePlan.For(
-                state,
-                thing,
-                beer,
-                floor.Tank(beer.TankId).Thing,
-                forecast.Outlook.Final.Likely,
-                floor.Rules
-            )
+        var (thing, state) = view.Floor.Batches[0];
+        return state.InTanks is [var beer]
+            ? ValvePlan.For(state, thing, beer, view.Floor.Tank(beer.TankId).Thing, view.Floor.Rules, view.Now)
             : default(Outcome<ValvePlan>?);
     }
 }

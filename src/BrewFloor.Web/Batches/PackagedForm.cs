@@ -15,7 +15,7 @@ public sealed class PackagedForm : EntryForm
             new RowsField(
                 "containers",
                 [
-                    new ChoiceField("kind", floor.Choices<ContainerKind>()),
+                    new ChoiceField("kind", floor.Choices<ContainerKind>()) { IsList = true },
                     new QuantityField("size", Measure.Volume),
                     new TextField("count") { IsNumber = true },
                 ],

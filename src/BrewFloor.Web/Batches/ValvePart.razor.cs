@@ -10,12 +10,9 @@ namespace BrewFloor.Web.Batches;
 /// <summary>When to close a batch in so that it makes its own gas, and what the valve is set to.</summary>
 public sealed partial class ValvePart(Wording wording)
 {
-    /// <summary>Null: it doesn't ferment in one tank, so there is nothing to close.</summary>
+    /// <summary>Null: it isn't in one tank, so there is nothing to close.</summary>
     [Parameter, EditorRequired]
     public Outcome<ValvePlan>? Of { get; set; }
-
-    [Parameter, EditorRequired]
-    public BatchForecast? Forecast { get; set; }
 
     [Parameter, EditorRequired]
     public Moment? ShutIn { get; set; }
@@ -26,7 +23,7 @@ public sealed partial class ValvePart(Wording wording)
     private ValvePlan? Plan => Of is { IsDone: true } found ? found.Value : null;
 
     private (string Likely, string Between)? When =>
-        Forecast is { } forecast && Plan is { } plan
+        Plan is { Forecast: { } forecast } plan
             ? ForecastWords.Reached(forecast, new DegreesPlato(Strength.Plato(plan.CloseAt)), Now, wording)
             : null;
 }

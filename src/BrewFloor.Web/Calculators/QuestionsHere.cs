@@ -22,8 +22,11 @@ internal static class QuestionsHere
     private static IEnumerable<Given> OfEmpty(Bay bay) =>
         OfShape(bay, "cip")
             .Append(
-                To(bay.Tank.PressureLimit is null ? "purge-sweep" : "purge-cycles")
-                    .Known("space", bay.Tank.Total.Liters)
+                (
+                    bay.Tank.PressureLimit is { } limit
+                        ? To("purge-cycles").Known("rating", limit.Kilopascals)
+                        : To("purge-sweep")
+                ).Known("space", bay.Tank.Total.Liters)
             );
 
     private static IEnumerable<Given> OfShape(Bay bay, string name) =>

@@ -1,3 +1,4 @@
+using BrewFloor.Domain.People;
 using BrewFloor.Store.Jobs;
 using BrewFloor.Web.Account;
 using BrewFloor.Web.Hosting;
@@ -17,9 +18,9 @@ internal static class JobEndpoints
                     // What is meant is posted: the second of two presses changes nothing.
                     var me = Policies.IdOf(http.User);
                     await (
-                        gives is true
-                            ? keeper.GiveBackAsync(id, me, http.RequestAborted)
-                            : keeper.TakeAsync(id, me, http.RequestAborted)
+                        gives is not true ? keeper.TakeAsync(id, me, http.RequestAborted)
+                        : Policies.RoleOf(http.User) >= Role.Brewer ? keeper.FreeAsync(id, http.RequestAborted)
+                        : keeper.GiveBackAsync(id, me, http.RequestAborted)
                     );
                     return Results.LocalRedirect(LocalPaths.Safe(back, http));
                 }

@@ -37,6 +37,9 @@ public sealed partial class JobRow(Wording wording)
 
     private bool IsMine => Shown.Open.TakenBy == Policies.IdOf(Http.User);
 
+    // A brewer frees what somebody took who is away.
+    private bool IsBrewers => Policies.RoleOf(Http.User) >= Domain.People.Role.Brewer;
+
     private string Back => LocalPaths.Here(Http);
 
     // The entry that gets it done.

@@ -24,7 +24,7 @@ public sealed partial class AnswerPart(Wording wording)
     [Parameter, EditorRequired]
     public required Answer Answer { get; set; }
 
-    private string Codes => string.Join(' ', Verdict!.Objections.Select(o => o.Code).Distinct(StringComparer.Ordinal));
+    private string Codes => string.Join(' ', Verdict!.Standing.Select(o => o.Code).Distinct(StringComparer.Ordinal));
 
     private bool IsStopped => Verdict!.Standing.Any(o => o.Level is not Level.Caution);
 

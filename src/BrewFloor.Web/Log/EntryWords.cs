@@ -66,7 +66,7 @@ public static class EntryWords
         var f = words.Figures;
         return entry switch
         {
-            Filled e => f.Of(e.Volume) + (e.Gravity is { } g ? $", {Gravity(g, words)}" : ""),
+            Filled e => Parts(e.NewBatch?.Name, f.Of(e.Volume), e.Gravity is { } g ? Gravity(g, words) : null),
             ToppedUp e => f.Of(e.Volume),
             FillPlanned e => $"{f.Of(e.Volume)}, {f.Moment(e.PlannedAt)}",
             LevelMeasured e => f.Of(e.Volume),

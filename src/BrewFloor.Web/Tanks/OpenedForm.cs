@@ -13,7 +13,7 @@ public sealed class OpenedForm : EntryForm
         [new TextField("what") { Suggestions = floor.Offers("offer.opened") }];
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor) =>
-        [new Opened(floor.TankId) { What = said.TextOrNone("what") }];
+        [new Opened(floor.TankId) { What = said.TextOrNone("what"), BatchId = floor.BatchIdOrNone }];
 
     public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.pressure", "caution.co2"];
 }

@@ -19,7 +19,14 @@ public sealed class PartsTakenOffForm : EntryForm
 
     public override IEnumerable<LogEntry> Read(FormReader said, FormFloor floor)
     {
-        return [new PartsTakenOff(floor.TankId, said.RequiredText("parts")) { Ports = said.Wholes("ports") }];
+        return
+        [
+            new PartsTakenOff(floor.TankId, said.RequiredText("parts"))
+            {
+                Ports = said.Wholes("ports"),
+                BatchId = floor.BatchIdOrNone,
+            },
+        ];
     }
 
     public override IEnumerable<string> Cautions(FormFloor floor) => ["caution.pressure"];

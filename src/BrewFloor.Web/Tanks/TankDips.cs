@@ -1,4 +1,5 @@
 using System.Globalization;
+using BrewFloor.Brewing;
 using BrewFloor.Brewing.Tanks;
 using BrewFloor.Web.Log;
 using BrewFloor.Web.Shell;
@@ -12,6 +13,8 @@ internal static class TankDips
 {
     private const int TableRows = 8;
     private const int FreeRows = 2;
+
+    private const int MostRows = 500; // ours: more marks than anybody weighs in
 
     // Where nobody typed one; 0.2 % off at 4 °C.
     private static readonly Temperature UsualWater = Temperature.FromDegreesCelsius(20);
@@ -35,8 +38,31 @@ internal static class TankDips
             },
         ];
 
-    /// <summary>By volume, or weighed: then at the temperature of the water.</summary>
-    public static Volume? WaterIn(FormReader said, string name)
+    /// <summary>The rows that were typed; half of one is asked again under the field that lacks.</summary>
+    public static IEnumerable<DipPoint> Read(FormReader said)
+    {
+        for (var row = 0; row < MostRows; row++)
+        {
+            var (level, volume) = ($"dips.{row}.level", $"dips.{row}.volume");
+            if (!said.IsBegun(level, volume))
+            {
+                continue;
+            }
+
+            var height = said.Level(level);
+            if (WaterIn(said, volume) is { } water)
+            {
+                yield return new DipPoint(height, water);
+            }
+            else if (!said.IsBegun(volume))
+            {
+                said.Refuse(volume, new Refusal("missing", volume, "", ""));
+            }
+        }
+    }
+
+    // By volume, or weighed: then at the temperature of the water.
+    private static Volume? WaterIn(FormReader said, string name)
     {
         if (!UnitSymbols.Masses.ContainsKey(said.Text(name + ".unit")))
         {

@@ -11,8 +11,6 @@ namespace BrewFloor.Web.Tanks;
 /// <summary>The form of what a tank is: its fields, and the tank they make.</summary>
 public static class TankFields
 {
-    private const int MostRows = 500; // ours: more marks than anybody weighs in
-
     public static IEnumerable<Field> Identity(Wording words, Tank? tank) =>
         [
             new TextField("code")
@@ -136,14 +134,7 @@ public static class TankFields
 
     private static IStrapping? ReadStrapping(FormReader said)
     {
-        var dips = Enumerable
-            .Range(0, MostRows)
-            .Select(row =>
-                (Level: said.LevelOrNone($"dips.{row}.level"), Volume: TankDips.WaterIn(said, $"dips.{row}.volume"))
-            )
-            .Where(row => row is { Level: not null, Volume: not null })
-            .Select(row => new DipPoint(row.Level!.Value, row.Volume!.Value))
-            .ToArray();
+        DipPoint[] dips = [.. TankDips.Read(said)];
         if (dips.Length > 0)
         {
             var table = DipTable.Measured(dips);

@@ -60,7 +60,12 @@ public static class TankStanding
             yield return ("leaks", state.LeakTested is { } test ? figures.Moment(test.At) : words["bay-unknown"]);
         }
 
-        if (state.ReliefFailed)
+        if (state is { PressureTestFailed: true, PressureTested: { } tested })
+        {
+            yield return ("pressure-test-failed", figures.Moment(tested.At));
+        }
+
+        if (PressureGuards.HasReliefFailed(bay.Tank, state, bay.Rules))
         {
             yield return (
                 "relief-failed",

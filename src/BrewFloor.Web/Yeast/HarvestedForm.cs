@@ -21,7 +21,7 @@ public sealed class HarvestedForm : EntryForm
             new RowsField(
                 "cuts",
                 [
-                    new ChoiceField("cut", floor.Choices<Cut>()),
+                    new ChoiceField("cut", floor.Choices<Cut>()) { IsList = true },
                     new QuantityField("volume", Measure.SmallVolume),
                     new TextField("density") { IsNumber = true },
                 ],

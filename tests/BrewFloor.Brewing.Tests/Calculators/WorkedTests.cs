@@ -4,7 +4,7 @@ using Microsoft.VisualBasic.FileIO;
 
 namespace BrewFloor.Brewing.Tests.Calculators;
 
-/// <summary>An answer worked out apart from this code, by the formula beside it, none of its numbers the calculator's own example.</summary>
+/// <summary>An answer worked out apart from this code, by the formula beside it, and not by its own example.</summary>
 /// <param name="Given">"name=value" in first units, or "choice=option".</param>
 /// <param name="Within">How far the answer may be off.</param>
 /// <param name="How">The formula it was worked out by.</param>
@@ -45,6 +45,20 @@ public class WorkedTests
         Assert.Null(answer.Refusal);
         Assert.Equal(worked.Expected, answer.Value.Find(worked.Result)!.Value.Value, worked.Within + 1e-9);
     }
+
+    [Fact]
+    public void None_is_a_calculators_own_example() =>
+        Assert.All(
+            Worked.All,
+            worked =>
+            {
+                var starts = AllCalculators
+                    .ByName[worked.Calculator]
+                    .Inputs.OfType<QuantityInput>()
+                    .Select(input => string.Create(CultureInfo.InvariantCulture, $"{input.Name}={input.Start}"));
+                Assert.NotEmpty(worked.Given.Split(' ').Except(starts, StringComparer.Ordinal));
+            }
+        );
 
     [Fact]
     public void Every_calculator_was_worked_out_at_least_once() =>

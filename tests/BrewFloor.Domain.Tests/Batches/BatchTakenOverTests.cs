@@ -62,5 +62,6 @@ public class BatchTakenOverTests
 
         Assert.Equal((Day(-6), 3, true), Yeast(batch));
         Assert.Empty(After(BatchTakenOver(900).On(0)).Of(Batch118).Pitches);
+        Assert.Empty(After((AsFound with { PitchedAt = null, FilledAt = null }).On(0)).Of(Batch118).Pitches);
     }
 }

@@ -50,6 +50,10 @@ public class HeatTests
 
         Assert.Empty(After([.. scalded, cool]).Says(Closed(2, Closure.Vented)));
         Assert.DoesNotContain("hot-and-shut", After([.. scalded, cool]).Says(Closed(2)).Codes());
+        Assert.DoesNotContain(
+            "hot-and-shut",
+            After([.. scalded, cool with { Temperature = Celsius(36) }]).Says(Closed(2)).Codes() // a farmhouse ale
+        );
         Assert.Contains(
             "hot-and-shut",
             After([.. scalded, cool with { Temperature = Celsius(80) }]).Says(Closed(2)).Codes()

@@ -143,13 +143,4 @@ public class SanitizingTests
         Soiled(-9)
             .Then(Washed(-8), Rinsed(-7), Inspected(-6), CleaningLogs.Sanitized(-1))
             .Then(Drained(0, held, underGas: held is Closure.Sealed));
-
-    [Fact]
-    public void A_contact_that_was_written_down_afterwards_is_as_long_as_it_was()
-    {
-        var told = Sanitized(5) with { Minutes = UnitsNet.Duration.FromMinutes(20) };
-
-        Assert.DoesNotContain("contact-short", After([.. Cleaned, told]).Says(Drained(5.01)).Codes());
-        Assert.Contains("contact-short", After([.. Cleaned, Sanitized(5)]).Says(Drained(5.01)).Codes());
-    }
 }

@@ -205,6 +205,17 @@ public class BatchJobsTests
         Assert.Equal(Day(12), Assert.Single(Jobs(HarvestYeast.Rule, crashed, Day(12))).DueAt);
     }
 
+    [Fact]
+    public void Wort_that_has_not_begun_is_no_harvest()
+    {
+        LogEntry[] lag = [FilledAt(1.050).On(0), Yeast().On(0, 9), Gravity(1.050).On(1), Gravity(1.050).On(3)];
+        LogEntry[] unpitched = [FilledAt(1.050).On(0), SetTo(2, batch: Batch118).On(0, 9), Read(3).On(0, 12)];
+        var wanting = Batch118 with { HarvestPlanned = true, LimitOfAttenuation = null };
+
+        Assert.Empty(Jobs(HarvestYeast.Rule, After(lag).Where(wanting), Day(4)));
+        Assert.Empty(Jobs(HarvestYeast.Rule, After(unpitched).Where(wanting), Day(4)));
+    }
+
     private static Pitched Yeast() => new(K3.Id, Batch118.Id, []) { Words = "House ale" };
 
     private static IEnumerable<Job> Jobs(string rule, Floor floor, DateTimeOffset now) =>

@@ -64,6 +64,29 @@ public class CloseValveTests
     }
 
     [Fact]
+    public void A_lid_that_comes_off_lets_the_gas_go()
+    {
+        var shut = After([.. Falling, Shut(Closure.Sealed).On(3, 9)]);
+
+        Assert.Single(Jobs(shut.And(new Opened(P2.Id) { BatchId = Batch118.Id }.On(3, 10))));
+        Assert.Single(Jobs(shut.And(new PartsTakenOff(P2.Id, "manway") { BatchId = Batch118.Id }.On(3, 10))));
+        Assert.Empty(
+            After(FilledAt(1.048, 450, P2).On(0)).Says(new Vented(P2.Id) { BatchId = Batch119.Id }.On(-1)).Objections
+        );
+    }
+
+    [Fact]
+    public void After_dry_hops_its_readings_alone_say_when()
+    {
+        var hopped = After([.. Falling, DryHopped(tank: P2).On(3, 9)]);
+        var low = hopped.And(Gravity(1.0115, P2).On(4));
+
+        var job = Assert.Single(Jobs(hopped));
+        Assert.Equal(("by-readings", Day(4)), (Said<string>(job, "variant"), job.DueAt)); // the next reading is due then
+        Assert.Equal(Day(4), Assert.Single(Jobs(low)).DueAt);
+    }
+
+    [Fact]
     public void Nothing_is_asked_of_a_batch_that_wants_no_gas_or_of_a_tank_that_bears_none()
     {
         LogEntry[] unrated = [FilledAt(1.048).On(0), Pitched().On(0, hour: 10), Gravity(1.022).On(3)];
@@ -79,9 +102,8 @@ public class CloseValveTests
     {
         var (_, state) = After(Falling).Batch(Batch118.Id);
         var wanting = Wanting with { CarbonDioxideWanted = CarbonDioxideContent.OfVolumes(2.8).Value };
-        var end = new DegreesPlato(2.6);
 
-        var refusal = ValvePlan.For(state, wanting, state.InTanks[0], P2, end, Rules).Refusal!;
+        var refusal = ValvePlan.For(state, wanting, state.InTanks[0], P2, Rules, Day(4)).Refusal!;
 
         Assert.Equal("gas-not-held", refusal.Code);
         Assert.InRange(double.Parse(refusal.To, provider: null), 2.3, 2.4);

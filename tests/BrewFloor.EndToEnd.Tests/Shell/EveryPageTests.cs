@@ -76,6 +76,7 @@ public sealed class EveryPageTests(FullFloor floor) : IClassFixture<FullFloor>
         {
             await olga.OpenAsync(path);
             await olga.ShotIfWantedAsync($"page{Name(path)}-de");
+            found.AddRange(await Violations.OnAsync(olga));
             found.AddRange(await Measures.TooWideAsync(olga, 360));
             found.AddRange(await Measures.TooWideAsync(olga, 390));
         }

@@ -33,9 +33,21 @@ public sealed class JobPagesTests(FloorApp app) : IClassFixture<FloorApp>
         await TakeAsync(app.As(Role.Helper), job, gives: false);
 
         await TakeAsync(app.As(Role.Brewer), job, gives: false);
-        await TakeAsync(app.As(Role.Brewer), job, gives: true);
 
         Assert.Equal(app.Person(Role.Helper).Id, await TakerAsync(job));
+    }
+
+    [Fact]
+    public async Task A_brewer_frees_what_somebody_took_who_is_away_and_a_helper_does_not()
+    {
+        var job = await JobAsync();
+        await TakeAsync(app.As(Role.Brewer), job, gives: false);
+
+        await TakeAsync(app.As(Role.Helper), job, gives: true);
+        Assert.Equal(app.Person(Role.Brewer).Id, await TakerAsync(job));
+
+        await TakeAsync(app.As(Role.Owner), job, gives: true);
+        Assert.Null(await TakerAsync(job));
     }
 
     [Theory]
