@@ -37,7 +37,7 @@ public sealed class TimelineTests(FloorApp app) : IClassFixture<FloorApp>
         Assert.Contains("Filled Harvest Ale, 900 L", there);
         Assert.Contains("Racked 880 L from LA to LB", there);
         Assert.Contains("Racked 880 L from LA to LB", gone);
-        Assert.Contains("Washed alkaline, spray ball, 1.5 %, 55.0 °C, 25 min", there);
+        Assert.Contains("Washed alkaline cleaner, spray ball, 1.5 %, 55.0 °C, 25 min", there);
         Assert.Contains("Packaged 300 L, 10 × 30 L keg", gone);
     }
 
