@@ -62,6 +62,29 @@ public class EntryFormsTests
         Assert.Equal(Payload(logged), Payload(Corrections.Standing(Assert.Single(typed), logged)));
     }
 
+    [Theory]
+    [InlineData("packaged", "containers.0.count", "20", "containers.0.kind")]
+    [InlineData("packaged", "containers.2.size", "0.5", "containers.2.count")]
+    [InlineData("pitched", "cultures.1.amount", "300", "cultures.1.culture")]
+    [InlineData("harvested", "cuts.1.density", "1.05", "cuts.1.volume")]
+    [InlineData("harvested", "cuts.2.cut", "Middle", "cuts.2.volume")]
+    public void Half_a_row_is_asked_again_under_what_it_lacks(string kind, string field, string typed, string lacks)
+    {
+        var posted = new Dictionary<string, StringValues>(StringComparer.Ordinal)
+        {
+            [field] = typed,
+            [field + ".unit"] = field.EndsWith("amount", StringComparison.Ordinal) ? "mL" : "L",
+        };
+        var said = new FormReader(
+            posted,
+            new SiteTimes(TimeZoneInfo.Utc, DateTimeOffset.UnixEpoch, CultureInfo.InvariantCulture)
+        );
+
+        _ = EntryForms.ByKind[kind].Read(said, Floor(Sample(kind))).ToArray();
+
+        Assert.Equal("missing", said.Problems[lacks].Code);
+    }
+
     private static IEnumerable<string> WithoutForm(IEnumerable<string> kinds) =>
         kinds.Except(EntryForms.ByKind.Keys, StringComparer.Ordinal).Except(WithAPage, StringComparer.Ordinal);
 
