@@ -85,6 +85,15 @@ public sealed class Given
 
     internal Outcome<DegreesPlato> Extract(string name) => DegreesPlato.From(Gravity(name));
 
+    /// <summary>What the wort of "wort" and "original-gravity" has become at a gravity, and the real extract left in it.</summary>
+    internal Outcome<(Fermented Fermented, DegreesPlato Original, DegreesPlato Real)> FermentedTo(string gravity) =>
+        from original in Extract("original-gravity")
+        from apparent in Extract(gravity)
+        from quotient in AttenuationQuotient.Of(Number("quotient"))
+        from real in Balling.RealExtract(original, apparent, quotient)
+        from fermented in Fermented.From(Volume("wort"), original, real)
+        select (fermented, original, real);
+
     internal Ratio Share(string name) => Ratio.FromPercent(Number(name));
 
     internal VolumeConcentration ByVolume(string name) => VolumeConcentration.FromPercent(Number(name));

@@ -30,16 +30,11 @@ internal static class HeatNow
             ],
             Checks = ["HE-01", "HE-03", "HE-22"],
             Compute = given =>
-                from original in given.Extract("original-gravity")
-                from before in given.Extract("gravity-before")
-                from now in given.Extract("gravity-now")
                 from falling in Falling(given)
-                from quotient in AttenuationQuotient.Of(given.Number("quotient"))
-                from realBefore in Balling.RealExtract(original, before, quotient)
-                from realNow in Balling.RealExtract(original, now, quotient)
-                from fermented in Fermented.From(given.Volume("wort"), original, realNow)
-                let perDay = (realBefore.Value - realNow.Value) * 24 / given.Number("hours-between")
-                from heat in FermentationHeat.At(fermented.Wort, new DegreesPlato(perDay))
+                from before in given.FermentedTo("gravity-before")
+                from now in given.FermentedTo("gravity-now")
+                let perDay = (before.Real.Value - now.Real.Value) * 24 / given.Number("hours-between")
+                from heat in FermentationHeat.At(now.Fermented.Wort, new DegreesPlato(perDay))
                 select new Answer(
                     new Result("heat-now", Figure.Of(heat.Likely), Figure.Of(heat.Low), Figure.Of(heat.High)),
                     new Result("fall-per-day", Figure.Of(new DegreesPlato(perDay)))

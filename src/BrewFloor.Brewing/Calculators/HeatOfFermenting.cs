@@ -1,4 +1,3 @@
-using BrewFloor.Brewing.Extract;
 using BrewFloor.Brewing.Heat;
 using UnitsNet;
 
@@ -34,19 +33,15 @@ internal static class HeatOfFermenting
             Checks = ["HE-01", "HE-02", "HE-03", "HE-22"],
             Plot = new Plot("steepness", "peak", 0.3, 4),
             Compute = given =>
-                from original in given.Extract("original-gravity")
-                from end in given.Extract("final-gravity")
-                from quotient in AttenuationQuotient.Of(given.Number("quotient"))
-                from real in Balling.RealExtract(original, end, quotient)
-                from fermented in Fermented.From(given.Volume("wort"), original, real)
+                from end in given.FermentedTo("final-gravity")
                 from peak in FermentationHeat.AtPeak(
-                    fermented.Wort,
-                    original,
-                    real,
+                    end.Fermented.Wort,
+                    end.Original,
+                    end.Real,
                     Frequency.FromHertz(given.Number("steepness") / 86_400)
                 )
-                from warming in FermentationHeat.Warming(fermented, SpecificHeat.Wort)
-                select Found(FermentationHeat.Of(fermented), peak, warming, fermented.Formed.CarbonDioxide),
+                from warming in FermentationHeat.Warming(end.Fermented, SpecificHeat.Wort)
+                select Found(FermentationHeat.Of(end.Fermented), peak, warming, end.Fermented.Formed.CarbonDioxide),
         };
 
     private static Answer Found(HeatRange<Energy> all, HeatRange<Power> peak, TemperatureDelta warming, Mass gas) =>

@@ -1,4 +1,3 @@
-using BrewFloor.Brewing.Extract;
 using BrewFloor.Brewing.Yeast;
 
 namespace BrewFloor.Brewing.Calculators;
@@ -6,8 +5,6 @@ namespace BrewFloor.Brewing.Calculators;
 internal static class HowMuchYeastGrows
 {
     private const double Million = 1e6;
-
-    private const double Millilitres = 1000;
 
     public static Calculator Question { get; } =
         new("growth", Subject.Yeast)
@@ -34,15 +31,13 @@ internal static class HowMuchYeastGrows
             ],
             Checks = ["EX-19", "EX-33", "YE-27"],
             Compute = given =>
-                from original in given.Extract("original-gravity")
-                from end in given.Extract("final-gravity")
-                from quotient in AttenuationQuotient.Of(given.Number("quotient"))
-                from real in Balling.RealExtract(original, end, quotient)
-                from fermented in Fermented.From(given.Volume("wort"), original, real)
-                let pitched = new CellCount(
-                    given.Volume("wort").Liters * Millilitres * given.Number("pitch-rate") * Million * original.Value
+                from end in given.FermentedTo("final-gravity")
+                from pitched in Pitch.CellsFor(
+                    new PitchRate(given.Number("pitch-rate") * Million),
+                    end.Original,
+                    given.Volume("wort")
                 )
-                from growth in Growth.Of(pitched, fermented)
+                from growth in Growth.Of(pitched, end.Fermented)
                 select new Answer(
                     new Result("dry-yeast", Figure.Of(growth.DryYeast)),
                     new Result("cells-grown", Figure.Of(growth.Low), Figure.Of(growth.Low), Figure.Of(growth.High)),

@@ -14,7 +14,7 @@ internal static class SealedReceiver
                 Asks.Measured("vessel", Measure.Volume, 0.01, 1e7, 25),
                 Asks.Measured("filled", Measure.Volume, 0, 1e7, 19),
                 Asks.Usual("pressure-gauge", Measure.Pressure, -100, 890, 0),
-                Asks.Measured("rating", Measure.Pressure, 1, 1000, 200),
+                Asks.Rating,
                 Asks.Altitude,
             ],
             Formula = ["p after = p before · vessel / (vessel - filled), absolute pressures"],

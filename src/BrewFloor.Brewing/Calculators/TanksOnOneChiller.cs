@@ -37,23 +37,19 @@ internal static class TanksOnOneChiller
 
     private static Answer Holding(CoolingPlan plan, Energy bath) =>
         plan.TimeToCrash(bath).Gives(out var time)
-            ? Answered(plan, "time-in-all", time).Finding("chiller-holds", Weight.Plain)
-            : Answered(plan, "", null).Finding("chiller-just-holds", Weight.Caution);
+            ? Answered(plan, new Result("time-in-all", Figure.Of(time))).Finding("chiller-holds", Weight.Plain)
+            : Answered(plan).Finding("chiller-just-holds", Weight.Caution);
 
     private static Answer Overloaded(CoolingPlan plan, Energy bath) =>
-        Answered(plan, "bath-lasts", plan.BathLasts(bath) is { IsDone: true, Value: var lasts } ? lasts : null)
-            .Finding("chiller-too-weak", Weight.Danger);
+        (
+            plan.BathLasts(bath).Gives(out var lasts)
+                ? Answered(plan, new Result("bath-lasts", Figure.Of(lasts)))
+                : Answered(plan)
+        ).Finding("chiller-too-weak", Weight.Danger);
 
     // Never has no number: what isn't reached is left out.
-    private static Answer Answered(CoolingPlan plan, string name, Duration? time)
-    {
-        Result[] times = time is { } known ? [new Result(name, Figure.Of(known))] : [];
-        return new Answer([
-            new Result("spare", Figure.Of(plan.Spare)),
-            .. times,
-            new Result("steady", Figure.Of(plan.Steady)),
-        ]);
-    }
+    private static Answer Answered(CoolingPlan plan, params Result[] times) =>
+        new([new Result("spare", Figure.Of(plan.Spare)), .. times, new Result("steady", Figure.Of(plan.Steady))]);
 
     private static Energy Heat(Given given, string name) => Energy.FromMegajoules(given.Number(name));
 }

@@ -62,7 +62,7 @@ internal static class TimeToCrash
     private static Answer Found(Duration byJacket, Duration byChiller, Energy load, Given given)
     {
         var (inAll, jacket) = (
-            new Result("time-in-all", Figure.Of(Longer(byJacket, byChiller))),
+            new Result("time-in-all", Figure.Of(UnitMath.Max(byJacket, byChiller))),
             new Result("time-by-jacket", Figure.Of(byJacket))
         );
         if (given.IsAssumed("u-value"))
@@ -73,7 +73,11 @@ internal static class TimeToCrash
                 byJacket * (given.Number("u-value") / ULow)
             );
             jacket = jacket with { Low = Figure.Of(quick), High = Figure.Of(slow) };
-            inAll = inAll with { Low = Figure.Of(Longer(quick, byChiller)), High = Figure.Of(Longer(slow, byChiller)) };
+            inAll = inAll with
+            {
+                Low = Figure.Of(UnitMath.Max(quick, byChiller)),
+                High = Figure.Of(UnitMath.Max(slow, byChiller)),
+            };
         }
 
         return new Answer(
@@ -85,6 +89,4 @@ internal static class TimeToCrash
             .Finding("jacket-decides", Weight.Plain, byJacket > byChiller)
             .Finding("chiller-decides", Weight.Plain, byJacket <= byChiller);
     }
-
-    private static Duration Longer(Duration one, Duration other) => one > other ? one : other;
 }

@@ -95,9 +95,11 @@ public static class Spunding
     public static Outcome<CarbonDioxideContent> MostAt(Pressure rating, Temperature warm, Length altitude) =>
         Accepted.Between(1, 1000, rating.Kilopascals, "rating", "kPa") is { } refusal ? refusal
         : Atmosphere.At(altitude) is { Refusal: { } nowhere } ? nowhere
-        : Equilibrium.ContentAt(warm, Lower(rating, Equilibrium.Highest - Atmosphere.At(altitude).Value), altitude);
-
-    private static Pressure Lower(Pressure one, Pressure other) => one < other ? one : other;
+        : Equilibrium.ContentAt(
+            warm,
+            UnitMath.Min(rating, Equilibrium.Highest - Atmosphere.At(altitude).Value),
+            altitude
+        );
 
     /// <summary>Where the gauge goes when the closed tank is cooled afterwards, kPa gauge.</summary>
     /// <param name="wish">What was wanted, and is reached.</param>

@@ -6,7 +6,6 @@ namespace BrewFloor.Domain.Batches;
 public static class Beer
 {
     /// <summary>What is done to a tank, and to the beer in it where that is said.</summary>
-    /// <remarks>The beer only learns of it: one that isn't in the tank any more, or not yet, is no reason to refuse.</remarks>
     public static IEnumerable<Subject> About(Guid tankId, Guid? batchId) =>
         batchId is { } batch ? [Subject.Tank(tankId), Subject.Batch(batch)] : [Subject.Tank(tankId)];
 

@@ -30,16 +30,32 @@ internal static class Gravities
             return readings;
         }
 
-        var spare = Enumerable.Range(1, (readings.Count / 2) - 1).MinBy(i => GapWithout(readings, i));
+        var spare = Spare(readings);
         return [.. readings.Where((_, i) => i != spare)];
     }
 
-    private static TimeSpan GapWithout(Listed<GravityFact> readings, int at)
+    // One walk, for a sensor's log is long: of each tank the two readings before the one at hand.
+    private static int Spare(Listed<GravityFact> readings)
     {
-        var tank = readings[at].TankId;
-        var before = readings.Take(at).LastOrDefault(one => one.TankId == tank);
-        var after = readings.Skip(at + 1).FirstOrDefault(one => one.TankId == tank);
-        return before == default || after == default ? TimeSpan.MaxValue : after.Moment.At - before.Moment.At;
+        var (spare, least) = (1, TimeSpan.MaxValue);
+        Dictionary<Guid, (int Before, int Middle)> walked = [];
+        for (var i = 0; i < readings.Count; i++)
+        {
+            var (before, middle) = walked.GetValueOrDefault(readings[i].TankId, (-1, -1));
+            walked[readings[i].TankId] = (middle, i);
+            if (before < 0 || middle >= readings.Count / 2)
+            {
+                continue;
+            }
+
+            var gap = readings[i].Moment.At - readings[before].Moment.At;
+            if (gap < least || (gap == least && middle < spare))
+            {
+                (spare, least) = (middle, gap);
+            }
+        }
+
+        return spare;
     }
 
     /// <summary>Original gravity after wort of <paramref name="gravity"/> came to what was filled in before.</summary>

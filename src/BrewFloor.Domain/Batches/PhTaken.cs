@@ -9,8 +9,7 @@ public sealed record PhTaken(Guid TankId, double Ph) : LogEntry
 
     public override Nature Nature => Nature.Reading;
 
-    public override IEnumerable<Subject> Subjects =>
-        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
+    public override IEnumerable<Subject> Subjects => Beer.About(TankId, BatchId);
 
     public override IEnumerable<Objection> Objections(Floor before)
     {

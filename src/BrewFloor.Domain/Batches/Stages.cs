@@ -26,7 +26,7 @@ public static class Stages
             { Cold: not null } => Stage.Cold,
             _ when batch.FinishedAt(thing, rules) is not null => Stage.Finished,
             { Pitches: not [] } => Stage.Fermenting,
-            _ when HasFallen(batch, rules) => Stage.Fermenting,
+            _ when batch.HasFallen(rules) => Stage.Fermenting,
             _ => Stage.Filled,
         };
 
@@ -47,7 +47,8 @@ public static class Stages
         return Math.Clamp((start - Strength.Plato(last.Gravity)) / (start - Strength.Plato(limit)), 0, 1);
     }
 
-    private static bool HasFallen(BatchState batch, HouseRules rules) =>
+    /// <summary>Lower than its wort by more than two readings differ: it has begun to ferment.</summary>
+    internal static bool HasFallen(this BatchState batch, HouseRules rules) =>
         batch is { OriginalGravity: { } original, Gravities: [.., var last] }
         && Strength.Plato(original) - Strength.Plato(last.Gravity) > rules.StablePlato;
 }

@@ -44,12 +44,9 @@ public static class HarvestYeast
     internal static Moment? StandsStillAt(Batch batch, BatchState state, HouseRules rules) =>
         state.Pitches is [] && !state.IsTakenOver ? null
         : state.FinishedAt(batch, rules) is { } finished ? finished
-        : batch.LimitOfAttenuation is null && HasFallen(state, rules) && state.StableAt(rules) is { } stable ? stable
+        : batch.LimitOfAttenuation is null && HasBegun(state, rules) && state.StableAt(rules) is { } stable ? stable
         : state.Cold;
 
     // Two equal readings before it begins are no end.
-    private static bool HasFallen(BatchState state, HouseRules rules) =>
-        state.IsTakenOver
-        || state is { OriginalGravity: { } original, Gravities: [.., var last] }
-            && Strength.Plato(original) - Strength.Plato(last.Gravity) > rules.StablePlato;
+    private static bool HasBegun(BatchState state, HouseRules rules) => state.IsTakenOver || state.HasFallen(rules);
 }

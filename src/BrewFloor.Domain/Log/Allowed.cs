@@ -1,3 +1,4 @@
+using BrewFloor.Domain.Batches;
 using BrewFloor.Domain.Tanks;
 
 namespace BrewFloor.Domain.Log;
@@ -15,8 +16,7 @@ public sealed record Allowed(Guid TankId, string EntryKind, Listed<string> Codes
 
     public override Nature Nature => Nature.Told;
 
-    public override IEnumerable<Subject> Subjects =>
-        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
+    public override IEnumerable<Subject> Subjects => Beer.About(TankId, BatchId);
 
     /// <summary>Longer than this nobody knows what else has changed.</summary>
     public static readonly TimeSpan Longest = TimeSpan.FromHours(24);

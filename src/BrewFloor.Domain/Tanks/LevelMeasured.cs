@@ -18,8 +18,7 @@ public sealed record LevelMeasured(Guid TankId, Volume Volume) : LogEntry
 
     public override Nature Nature => Nature.Reading;
 
-    public override IEnumerable<Subject> Subjects =>
-        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
+    public override IEnumerable<Subject> Subjects => Beer.About(TankId, BatchId);
 
     public override IEnumerable<Objection> Objections(Floor before)
     {

@@ -15,8 +15,7 @@ public sealed record TemperatureSet(Guid TankId, Temperature Temperature) : LogE
 
     public override Nature Nature => Nature.Told;
 
-    public override IEnumerable<Subject> Subjects =>
-        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
+    public override IEnumerable<Subject> Subjects => Beer.About(TankId, BatchId);
 
     public override IEnumerable<Objection> Objections(Floor before)
     {

@@ -21,8 +21,7 @@ public sealed record TemperatureTaken(Guid TankId, Temperature Temperature) : Lo
 
     public override Nature Nature => Nature.Reading;
 
-    public override IEnumerable<Subject> Subjects =>
-        BatchId is { } batch ? [Subject.Tank(TankId), Subject.Batch(batch)] : [Subject.Tank(TankId)];
+    public override IEnumerable<Subject> Subjects => Beer.About(TankId, BatchId);
 
     /// <summary>The set point that held when it was read.</summary>
     public override IEnumerable<Handover> Handovers =>
